@@ -1,0 +1,66 @@
+import type { z } from 'zod';
+import { failure, success, type Result } from '../base/result.ts';
+import { migrate, type Migration } from '../scenario/migrations.ts';
+import { readScenario } from '../scenario/parseScenario.ts';
+import { checksumOf, contentHash } from './checksum.ts';
+import { jsonFault } from './jsonFault.ts';
+import { latestVersion, MIGRATIONS } from './migrations.ts';
+import { unpackCommands } from './packedCommands.ts';
+import { hashCount, type RunFile } from './recording.ts';
+import { RUN_FORMAT, runFileSchema } from './runFileSchema.ts';
+import type { RunFileError } from './runFileError.ts';
+import { isShallow } from './shallow.ts';
+
+/**
+ * Reads the text of a run file (unzipped). Never throws: whatever the text, the answer is a run or one error. In order: JSON, what
+ * it says it is, its version, its checksum, migrations, its shape, and whether its parts fit together.
+ */
+export function readRunFile(text: string, migrations: readonly Migration[] = MIGRATIONS): Result<RunFile, RunFileError> {
+  let json: unknown;
+  try {
+    json = JSON.parse(text);
+  } catch {
+    return failure(jsonFault(text));
+  }
+  const fault = headFault(json, latestVersion(migrations));
+  if (fault) return failure(fault);
+  const content = json as Record<string, unknown> & { version: number };
+  const found = checksumOf(content);
+  const written = typeof content['checksum'] === 'string' ? content['checksum'].slice(0, 16) : 'no text';
+  if (written !== found) return failure({ kind: 'damaged', written, found });
+  const read = runFileSchema.safeParse(migrate(content, content.version, migrations));
+  return read.success ? assemble(read.data) : failure(shapeError(read.error));
+}
+
+/** What is wrong with the few members that say what the file is. */
+function headFault(json: unknown, known: number): RunFileError | null {
+  if (typeof json !== 'object' || json === null || !('format' in json)) return { kind: 'foreign', format: null };
+  if (json.format !== RUN_FORMAT) return { kind: 'foreign', format: typeof json.format === 'string' ? json.format.slice(0, 40) : null };
+  const version = 'version' in json ? json.version : undefined;
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) return { kind: 'wrongShape', path: 'version', fault: 'is not a whole number from 1 on' };
+  if (version > known) return { kind: 'newer', version, known };
+  if (!isShallow(json)) return { kind: 'wrongShape', path: 'the file', fault: 'nests deeper than any run' };
+  return 'checksum' in json ? null : { kind: 'wrongShape', path: 'checksum', fault: 'is missing' };
+}
+
+function shapeError(error: z.ZodError): RunFileError {
+  const issue = error.issues[0]!;
+  const path = issue.path.map(String).join('.') || 'the file';
+  return { kind: 'wrongShape', path, fault: `is wrong (${issue.message})` };
+}
+
+/** The run of a file of the right shape, once its parts agree with each other. */
+function assemble(content: z.output<typeof runFileSchema>): Result<RunFile, RunFileError> {
+  const { header, steps, result } = content;
+  // The hash is of the scenario as it stands in the file: reading may fill in what came later.
+  const found = contentHash(header.scenario);
+  if (found !== header.scenarioHash) return failure({ kind: 'scenarioChanged', written: header.scenarioHash, found });
+  const scenario = readScenario(header.scenario);
+  if (!scenario.ok) return failure({ kind: 'wrongShape', path: `header.scenario.${scenario.error.path}`, fault: `is wrong (${scenario.error.message})` });
+  const hashes = content.hashes.match(/.{16}/g) ?? [];
+  const expected = hashCount(steps, result !== null);
+  if (hashes.length !== expected) return failure({ kind: 'wrongShape', path: 'hashes', fault: `holds ${hashes.length} state hashes where ${steps} steps have ${expected}` });
+  const commands = unpackCommands(content.commands, steps);
+  if (!commands.ok) return failure({ kind: 'wrongShape', ...commands.error });
+  return success({ header: { ...header, scenario: scenario.value }, steps, commands: commands.value, hashes, result });
+}

@@ -1,0 +1,51 @@
+import { z } from 'zod';
+import { commandSchema, type Command, type RemedyId } from '../commands/command.ts';
+import type { RunResult } from '../run/result.ts';
+
+const step = z.int().min(0);
+const stepOrNull = step.nullable();
+const metres = z.number();
+const bothHands = z.strictObject({ right: metres, left: metres });
+
+/** The remedies of the list of commands. */
+const remedy = z.custom<RemedyId>((value) => commandSchema.safeParse({ type: 'remedy.start', remedy: value } as Command).success, 'is not a remedy');
+
+const spread = z.strictObject({ surface: z.string(), depth: z.int().min(0), step, touch: z.int().nullable(), from: z.string().nullable() });
+
+const sterilityBreak = z.strictObject({
+  number: z.int().min(1),
+  rule: z.string(),
+  step,
+  x: metres,
+  y: metres,
+  surface: z.string(),
+  against: z.string().nullable(),
+  severity: z.enum(['minor', 'major', 'critical']),
+  reach: z.enum(['none', 'field', 'device', 'site']),
+  spread: z.array(spread),
+  noticedStep: stepOrNull,
+  remediedStep: stepOrNull,
+  remedies: z.array(remedy),
+});
+
+const taskId = z.enum(['gel', 'view', 'park', 'anaesthetic', 'ready', 'rubbish']);
+
+const progress = z.strictObject({
+  tasks: z.array(z.strictObject({ task: taskId, critical: z.boolean(), doneStep: stepOrNull, outOfOrderAfter: taskId.nullable(), progress: z.number() })),
+  current: z.union([taskId, z.literal('finished')]),
+  hint: z.string(),
+  steadyShare: z.number().nullable(),
+  sharpsBinned: z.array(z.string()),
+});
+
+/** Shape of a run's result in a file. Lengths in metres, times in steps. */
+export const resultSchema: z.ZodType<RunResult> = z.strictObject({
+  steps: step,
+  breaks: z.array(sterilityBreak),
+  words: z.record(z.string(), z.string()),
+  notices: z.array(z.strictObject({ step, breaks: z.array(z.int()) })),
+  remedies: z.array(z.strictObject({ remedy, startStep: step, endStep: step, things: z.array(z.string()) })),
+  cues: z.array(z.strictObject({ step, kind: z.string(), words: z.string() })),
+  progress,
+  handling: z.strictObject({ pathM: bothHands, driftM: bothHands, dropped: z.array(z.string()) }),
+});
