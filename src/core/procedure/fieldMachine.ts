@@ -1,0 +1,99 @@
+import { assign, setup, type SnapshotFrom } from 'xstate';
+import type { TaskId } from './observation.ts';
+import { TASK_ORDER, tasksBefore } from './tasks.ts';
+
+/** What the record of a task says once it is done. */
+export interface Done {
+  readonly step: number;
+  /** The first task of the chain that should have been done before and was not. */
+  readonly outOfOrderAfter: TaskId | null;
+}
+
+export type DoneTasks = Readonly<Record<TaskId, Done | null>>;
+
+/** Facts that carry the work on, each with the step at which it became true. */
+export type FieldEvent =
+  | { readonly type: 'gel.applied'; readonly step: number }
+  | { readonly type: 'probe.reached'; readonly step: number }
+  | { readonly type: 'view.held'; readonly step: number }
+  | { readonly type: 'probe.stayed'; readonly step: number }
+  | { readonly type: 'probe.slid'; readonly step: number }
+  | { readonly type: 'anaesthetic.given'; readonly step: number }
+  | { readonly type: 'needle.held'; readonly step: number }
+  | { readonly type: 'rubbish.cleared'; readonly step: number }
+  | { readonly type: 'rubbish.appeared'; readonly step: number };
+
+const NOTHING_DONE = Object.fromEntries(TASK_ORDER.map((task) => [task, null])) as DoneTasks;
+
+/** The record after `task` was done at `step`: out of order if something of the chain before it was still open. */
+export function withDone(done: DoneTasks, task: TaskId, step: number): DoneTasks {
+  const missing = tasksBefore(task).find((before) => done[before] === null) ?? null;
+  return { ...done, [task]: { step, outOfOrderAfter: missing } };
+}
+
+const field = setup({
+  types: {} as { context: { done: DoneTasks }; events: FieldEvent },
+  guards: {
+    'the probe is still needed where it lies': ({ context }) => context.done.ready === null,
+    'it was parked before there was a view': ({ context }) => context.done.view === null,
+  },
+  actions: {
+    'record as done': assign({ done: ({ context, event }, { task }: { task: TaskId }) => withDone(context.done, task, event.step) }),
+    'take back': assign({ done: ({ context }, { task }: { task: TaskId }) => ({ ...context.done, [task]: null }) }),
+  },
+});
+
+const record = (task: TaskId) => ({ type: 'record as done', params: { task } }) as const;
+const takeBack = (task: TaskId) => ({ type: 'take back', params: { task } }) as const;
+
+/**
+ * The work on the field, one region per task, since nothing keeps a person from doing them in another order. Time is counted
+ * outside: the machine hears of a hold when it is complete.
+ */
+export const fieldMachine = field.createMachine({
+  id: 'field',
+  context: { done: NOTHING_DONE },
+  type: 'parallel',
+  states: {
+    gel: {
+      initial: 'open',
+      states: { open: { on: { 'gel.applied': { target: 'done', actions: record('gel') } } }, done: {} },
+    },
+    view: {
+      initial: 'open',
+      states: { open: { on: { 'view.held': { target: 'done', actions: record('view') } } }, done: {} },
+    },
+    park: {
+      initial: 'unused',
+      states: {
+        // The probe lies ready on the field at first; that is not the work of this person.
+        unused: { on: { 'probe.reached': 'open' } },
+        open: { on: { 'probe.stayed': { target: 'done', actions: record('park') } } },
+        slid: { on: { 'probe.stayed': { target: 'done', actions: record('park') } } },
+        done: {
+          on: {
+            'probe.slid': { target: 'slid', guard: 'the probe is still needed where it lies', actions: takeBack('park') },
+            'view.held': { target: 'open', guard: 'it was parked before there was a view', actions: takeBack('park') },
+          },
+        },
+      },
+    },
+    anaesthetic: {
+      initial: 'open',
+      states: { open: { on: { 'anaesthetic.given': { target: 'done', actions: record('anaesthetic') } } }, done: {} },
+    },
+    ready: {
+      initial: 'open',
+      states: { open: { on: { 'needle.held': { target: 'done', actions: record('ready') } } }, done: {} },
+    },
+    rubbish: {
+      initial: 'open',
+      states: {
+        open: { on: { 'rubbish.cleared': { target: 'done', actions: record('rubbish') } } },
+        done: { on: { 'rubbish.appeared': { target: 'open', actions: takeBack('rubbish') } } },
+      },
+    },
+  },
+});
+
+export type FieldSnapshot = SnapshotFrom<typeof fieldMachine>;

@@ -1,0 +1,10 @@
+/** Part of the gel that is enough for a picture, 0 to 1 of a packet (common practice: a thin layer does). */
+export const GEL_ENOUGH = 0.5;
+/** Part of the anaesthetic that counts as given, 0 to 1 of the syringe; what is left in the needle does not matter. */
+export const ANAESTHETIC_ENOUGH = 0.8;
+/** Distance from the tip of the needle to the site within which the needle is at the site, in metres. */
+export const NEEDLE_AT_SITE_M = 0.03;
+/** A hold survives an interruption that is no longer than this, in seconds: about the time in which a person reacts. */
+export const INTERRUPTION_S = 0.25;
+/** A probe that nobody holds and that does not lie still for longer than this has slid off, in seconds; setting it down takes less. */
+export const SLIDING_S = 0.5;

@@ -1,0 +1,55 @@
+import type { Side } from '../base/side.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import { NEEDLE_AT_SITE_M } from './limits.ts';
+import type { FieldObservation } from './observation.ts';
+
+/** What of one observation matters to the work, judged against the limits of the scenario. Plain JSON. */
+export interface Seen {
+  readonly gel: number;
+  readonly anaesthetic: number;
+  readonly probeHeldBy: Side | null;
+  /** In a hand and on the skin of the site. */
+  readonly probeAtSite: boolean;
+  /** At the site and slow enough for a picture. */
+  readonly probeSteady: boolean;
+  readonly probeLies: boolean;
+  readonly needleHeldBy: Side | null;
+  /** In a hand with its tip at the site. */
+  readonly needleAtSite: boolean;
+  readonly rubbishLeft: readonly string[];
+  /** All that is left of the rubbish has fallen to the floor. */
+  readonly rubbishOutOfReach: boolean;
+  readonly sharpsBinned: readonly string[];
+}
+
+export function see(o: FieldObservation, scenario: Scenario): Seen {
+  const probeAtSite = o.probe.heldBy !== null && o.probe.atSite;
+  return {
+    gel: o.gelOnSite,
+    anaesthetic: o.anaesthetic,
+    probeHeldBy: o.probe.heldBy,
+    probeAtSite,
+    probeSteady: probeAtSite && o.probe.speed <= scenario.tasks.steadySpeedMps,
+    probeLies: o.probe.heldBy === null && o.probe.lyingOnField,
+    needleHeldBy: o.needle.heldBy,
+    needleAtSite: o.needle.heldBy !== null && o.needle.tipToSite <= NEEDLE_AT_SITE_M,
+    rubbishLeft: [...o.rubbishLeft],
+    rubbishOutOfReach: o.rubbishLeft.every((id) => o.dropped.includes(id)),
+    sharpsBinned: [...o.sharpsBinned],
+  };
+}
+
+/** What is seen before the first step. */
+export const unseen = (scenario: Scenario): Seen => ({
+  gel: 0,
+  anaesthetic: 0,
+  probeHeldBy: null,
+  probeAtSite: false,
+  probeSteady: false,
+  probeLies: false,
+  needleHeldBy: null,
+  needleAtSite: false,
+  rubbishLeft: scenario.items.filter((item) => item.rubbish).map((item) => item.id),
+  rubbishOutOfReach: false,
+  sharpsBinned: [],
+});
