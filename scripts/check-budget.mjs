@@ -8,7 +8,7 @@ import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 
 const BUDGET_KB = 200;
-const dist = path.resolve(import.meta.dirname ?? '.', '../dist');
+const dist = path.resolve(import.meta.dirname, '../dist');
 const manifest = JSON.parse(readFileSync(path.join(dist, '.vite/manifest.json'), 'utf8'));
 
 /** Keys of a chunk and of all that it imports statically. */

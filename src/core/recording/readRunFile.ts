@@ -1,13 +1,11 @@
-import type { z } from 'zod';
-import { failure, success, type Result } from '../base/result.ts';
+import { failure, type Result } from '../base/result.ts';
 import { migrate, type Migration } from '../scenario/migrations.ts';
-import { readScenario } from '../scenario/parseScenario.ts';
-import { checksumOf, contentHash } from './checksum.ts';
+import { checksumOf } from './checksum.ts';
 import { jsonFault } from './jsonFault.ts';
 import { latestVersion, MIGRATIONS } from './migrations.ts';
-import { unpackCommands } from './packedCommands.ts';
-import { hashCount, type RunFile } from './recording.ts';
-import { RUN_FORMAT, runFileSchema } from './runFileSchema.ts';
+import { readRunContent } from './readRunContent.ts';
+import type { RunFile } from './recording.ts';
+import { RUN_FORMAT } from './runFileSchema.ts';
 import type { RunFileError } from './runFileError.ts';
 import { isShallow } from './shallow.ts';
 
@@ -28,8 +26,8 @@ export function readRunFile(text: string, migrations: readonly Migration[] = MIG
   const found = checksumOf(content);
   const written = typeof content['checksum'] === 'string' ? content['checksum'].slice(0, 16) : 'no text';
   if (written !== found) return failure({ kind: 'damaged', written, found });
-  const read = runFileSchema.safeParse(migrate(content, content.version, migrations));
-  return read.success ? assemble(read.data) : failure(shapeError(read.error));
+  const { format: _, version: __, checksum: ___, ...latest } = migrate(content, content.version, migrations);
+  return readRunContent(latest);
 }
 
 /** What is wrong with the few members that say what the file is. */
@@ -41,26 +39,4 @@ function headFault(json: unknown, known: number): RunFileError | null {
   if (version > known) return { kind: 'newer', version, known };
   if (!isShallow(json)) return { kind: 'wrongShape', path: 'the file', fault: 'nests deeper than any run' };
   return 'checksum' in json ? null : { kind: 'wrongShape', path: 'checksum', fault: 'is missing' };
-}
-
-function shapeError(error: z.ZodError): RunFileError {
-  const issue = error.issues[0]!;
-  const path = issue.path.map(String).join('.') || 'the file';
-  return { kind: 'wrongShape', path, fault: `is wrong (${issue.message})` };
-}
-
-/** The run of a file of the right shape, once its parts agree with each other. */
-function assemble(content: z.output<typeof runFileSchema>): Result<RunFile, RunFileError> {
-  const { header, steps, result } = content;
-  // The hash is of the scenario as it stands in the file: reading may fill in what came later.
-  const found = contentHash(header.scenario);
-  if (found !== header.scenarioHash) return failure({ kind: 'scenarioChanged', written: header.scenarioHash, found });
-  const scenario = readScenario(header.scenario);
-  if (!scenario.ok) return failure({ kind: 'wrongShape', path: `header.scenario.${scenario.error.path}`, fault: `is wrong (${scenario.error.message})` });
-  const hashes = content.hashes.match(/.{16}/g) ?? [];
-  const expected = hashCount(steps, result !== null);
-  if (hashes.length !== expected) return failure({ kind: 'wrongShape', path: 'hashes', fault: `holds ${hashes.length} state hashes where ${steps} steps have ${expected}` });
-  const commands = unpackCommands(content.commands, steps);
-  if (!commands.ok) return failure({ kind: 'wrongShape', ...commands.error });
-  return success({ header: { ...header, scenario: scenario.value }, steps, commands: commands.value, hashes, result });
 }

@@ -19,12 +19,8 @@ const headerSchema = z.strictObject({
   resumedAt: z.array(z.int().min(0)).max(1000),
 });
 
-/** Shape of the newest version of a run file, as JSON holds it. */
-export const runFileSchema = z.strictObject({
-  format: z.literal(RUN_FORMAT),
-  version: z.int(),
-  /** Over everything but itself, see `checksumOf`. */
-  checksum: hash,
+/** Shape of what the newest version of a run file holds besides its format, version and checksum. */
+export const runContentSchema = z.strictObject({
   header: headerSchema,
   steps: z.int().min(0).max(2 ** 30),
   commands: packedCommandsSchema,

@@ -1,0 +1,112 @@
+import { packCommands } from '../core/recording/packedCommands.ts';
+import type { RunFile, RunHeader } from '../core/recording/recording.ts';
+import type { RunIncrement } from '../core/recording/Recorder.ts';
+import type { RunSnapshot } from '../core/run/contract.ts';
+import { partsOf, RECORD_VERSION, type PartRecord, type RunDatabase } from './database.ts';
+import { dropOldRuns } from './dropOldRuns.ts';
+import type { RunLocks } from './runLocks.ts';
+import { INTERRUPTED, storeFault } from './storeFault.ts';
+
+class Interrupted extends Error {}
+
+/**
+ * Writes one run as it is played. Every call is one transaction, so that a page killed at any moment leaves whole parts only. What
+ * could not be written is kept here and goes with the next call. Nothing here rejects: `notice` says what is wrong, or null.
+ */
+export class RunJournal {
+  /** One sentence while the run is not being kept. */
+  notice: string | null;
+  private readonly database: RunDatabase | null;
+  private readonly header: RunHeader;
+  private readonly locks: RunLocks;
+  private waiting: RunIncrement[] = [];
+  private snapshot: RunSnapshot | null = null;
+  private writing: Promise<unknown> = Promise.resolve();
+
+  /** Use `RunStore.begin`; without a database it only carries the store's notice. */
+  constructor(database: RunDatabase | null, header: RunHeader, locks: RunLocks, notice: string | null) {
+    this.database = database;
+    this.header = header;
+    this.locks = locks;
+    this.notice = notice;
+  }
+
+  /** Adds what was played since the last call, at least twice a second; every few seconds with a snapshot of the run as it now is. */
+  append(increment: RunIncrement, snapshot: RunSnapshot | null = null): Promise<string | null> {
+    if (this.database) this.waiting.push(increment);
+    this.snapshot = snapshot ?? this.snapshot;
+    return this.inTurn((database) => this.flush(database));
+  }
+
+  /** Writes the whole finished run in place of its parts; the oldest finished runs make room. Frees the run. */
+  async finish(run: RunFile): Promise<string | null> {
+    const notice = await this.inTurn((database) => this.writeWhole(database, run));
+    this.locks.release(this.header.runId);
+    return notice;
+  }
+
+  /** Leaves the run as it stands; from now on it counts as broken off. */
+  async close(): Promise<void> {
+    await this.writing;
+    this.locks.release(this.header.runId);
+  }
+
+  /** Does one piece of writing after those before it. */
+  private inTurn(work: (database: RunDatabase) => Promise<void>): Promise<string | null> {
+    const done = this.attempt(this.writing, work);
+    this.writing = done;
+    return done;
+  }
+
+  private async attempt(before: Promise<unknown>, work: (database: RunDatabase) => Promise<void>): Promise<string | null> {
+    await before;
+    if (!this.database) return this.notice;
+    try {
+      await work(this.database);
+      this.notice = null;
+    } catch (error) {
+      this.notice = error instanceof Interrupted ? INTERRUPTED : storeFault(error);
+    }
+    return this.notice;
+  }
+
+  private async flush(database: RunDatabase): Promise<void> {
+    const [increments, snapshot] = [[...this.waiting], this.snapshot];
+    if (increments.length === 0) return;
+    const { runId } = this.header;
+    const transaction = database.transaction(['runs', 'parts', 'snapshots'], 'readwrite');
+    const before = await transaction.objectStore('runs').get(runId);
+    const [fromStep, toStep] = [increments[0]!.fromStep, increments.at(-1)!.toStep];
+    if ((before?.steps ?? 0) !== fromStep) throw new Interrupted();
+    const part = before?.parts ?? 0;
+    const stretch = { fromStep, toStep, commands: increments.flatMap(({ commands }) => commands), hashes: increments.flatMap(({ hashes }) => hashes) };
+    await Promise.all([
+      transaction.objectStore('parts').put(this.partRecord(part, stretch)),
+      transaction.objectStore('runs').put({ version: RECORD_VERSION, runId, header: this.header, parts: part + 1, steps: toStep, result: null }),
+      snapshot && transaction.objectStore('snapshots').put({ version: RECORD_VERSION, runId, snapshot }),
+      transaction.done,
+    ]);
+    this.waiting = this.waiting.slice(increments.length);
+    if (this.snapshot === snapshot) this.snapshot = null;
+  }
+
+  private async writeWhole(database: RunDatabase, run: RunFile): Promise<void> {
+    const { runId } = this.header;
+    const transaction = database.transaction(['runs', 'parts', 'snapshots'], 'readwrite');
+    const parts = transaction.objectStore('parts');
+    await Promise.all([
+      parts.delete(partsOf(runId)),
+      parts.put(this.partRecord(0, { ...run, fromStep: 0, toStep: run.steps })),
+      transaction.objectStore('runs').put({ version: RECORD_VERSION, runId, header: run.header, parts: 1, steps: run.steps, result: run.result }),
+      transaction.objectStore('snapshots').delete(runId),
+      transaction.done,
+    ]);
+    this.waiting = [];
+    await dropOldRuns(database);
+  }
+
+  private partRecord(part: number, stretch: RunIncrement): PartRecord {
+    const { fromStep, toStep, commands, hashes } = stretch;
+    return { version: RECORD_VERSION, runId: this.header.runId, part, fromStep, toStep, commands: packCommands(commands), hashes };
+  }
+}
