@@ -1,0 +1,201 @@
+import type { SolverState } from './solverState.ts';
+import { SolverState as State } from './solverState.ts';
+import { collectSidePairs } from './sidePairs.ts';
+import { segmentsCross } from './segments.ts';
+import type { Strand } from './strands.ts';
+
+const RUN = 6;
+const BODY_PAIRS = 512;
+
+/**
+ * What may touch within the next sub-steps. The lists hold until something has moved by the margin; every entry also knows
+ * how much travel must have been covered before it is worth another look (`due`, m).
+ */
+export class Candidates {
+  readonly capacity: number;
+  /** Nodes near shapes, grouped by shape: entries nodeRun[shape] .. nodeRun[shape + 1] − 1. */
+  readonly nodeRun: Int32Array;
+  readonly node: Int32Array;
+  readonly nodeFace: Int32Array;
+  readonly nodeDue: Float64Array;
+  linkCount = 0;
+  /** Links near vertices of shapes. */
+  readonly link: Int32Array;
+  readonly linkVertex: Int32Array;
+  readonly linkDue: Float64Array;
+  axisCount = 0;
+  /** Links that cross the axis of a fixed capsule. */
+  readonly axisLink: Int32Array;
+  readonly axisShape: Int32Array;
+  bodyPairCount = 0;
+  readonly pairA = new Int32Array(BODY_PAIRS);
+  readonly pairB = new Int32Array(BODY_PAIRS);
+  /** Boxes of runs of six links: min x, min y, max x, max y. */
+  readonly runBox: Float64Array;
+
+  constructor(nodeCount: number, shapeCount: number) {
+    const n = (this.capacity = 16 * nodeCount + 256);
+    this.nodeRun = new Int32Array(shapeCount + 1);
+    this.node = new Int32Array(n);
+    this.nodeFace = new Int32Array(n);
+    this.nodeDue = new Float64Array(n);
+    this.link = new Int32Array(n);
+    this.linkVertex = new Int32Array(n);
+    this.linkDue = new Float64Array(n);
+    this.axisLink = new Int32Array(n);
+    this.axisShape = new Int32Array(n);
+    this.runBox = new Float64Array(4 * (nodeCount + 16));
+  }
+}
+
+/** Rebuilds the lists if something appeared or two things may have closed the margin since. */
+export function refreshCandidates(state: SolverState): void {
+  const { bodies, strands, settings } = state;
+  let ofStrands = 0;
+  let ofBodies = 0;
+  for (const strand of strands) ofStrands = Math.max(ofStrands, strand.travel + strand.lead);
+  for (let b = 0; b < bodies.count; b++) ofBodies = Math.max(ofBodies, bodies.travel[b] + bodies.lead[b]);
+  if (!state.stale && 2 * Math.max(ofStrands, ofBodies) <= settings.margin - settings.slack) return;
+  state.stale = false;
+  for (const strand of strands) strand.travel = strand.lead;
+  bodies.travel.set(bodies.lead);
+  boxStrands(state);
+  collectNearShapes(state);
+  collectSidePairs(state);
+  collectBodyPairs(state);
+}
+
+function boxStrands(state: SolverState): void {
+  const { x, y } = state.nodes;
+  const { runBox } = state.candidates;
+  let run = 0;
+  for (const strand of state.strands) {
+    strand.firstBox = run;
+    for (let i = strand.start; i < strand.end; i += RUN, run++) {
+      let minX = 1e9;
+      let minY = 1e9;
+      let maxX = -1e9;
+      let maxY = -1e9;
+      const stop = Math.min(i + RUN + 1, strand.end);
+      for (let q = i; q < stop; q++) {
+        if (x[q] < minX) minX = x[q];
+        if (x[q] > maxX) maxX = x[q];
+        if (y[q] < minY) minY = y[q];
+        if (y[q] > maxY) maxY = y[q];
+      }
+      runBox[4 * run] = minX;
+      runBox[4 * run + 1] = minY;
+      runBox[4 * run + 2] = maxX;
+      runBox[4 * run + 3] = maxY;
+    }
+    strand.endBox = run;
+  }
+}
+
+function collectNearShapes(state: SolverState): void {
+  const { candidates, shapes, bodies, strands } = state;
+  const counts = { node: 0, link: 0, axis: 0 };
+  for (let shape = 0; shape < shapes.count; shape++) {
+    candidates.nodeRun[shape] = counts.node;
+    const body = shapes.body[shape];
+    if (bodies.enabled[body] === 0) continue;
+    const bodyAwake = bodies.awake[body] === 1;
+    for (const strand of strands) {
+      if (!strand.awake && !bodyAwake) continue;
+      if (!State.admits(strand.collides, strand.collidesWith, bodies.collides[body], bodies.collidesWith[body])) continue;
+      collectStrandNearShape(state, strand, shape, counts);
+    }
+  }
+  candidates.nodeRun[shapes.count] = counts.node;
+  candidates.linkCount = counts.link;
+  candidates.axisCount = counts.axis;
+}
+
+function collectStrandNearShape(state: SolverState, strand: Strand, shape: number, counts: { node: number; link: number; axis: number }): void {
+  const { candidates, shapes, settings, bodies } = state;
+  const { runBox } = candidates;
+  const { box } = shapes;
+  const body = shapes.body[shape];
+  const grow = (bodies.inverseMass[body] > 0 ? strand.radius : strand.radiusOnStatic) + settings.margin;
+  const minX = box[4 * shape] - grow;
+  const minY = box[4 * shape + 1] - grow;
+  const maxX = box[4 * shape + 2] + grow;
+  const maxY = box[4 * shape + 3] + grow;
+  for (let run = strand.firstBox; run < strand.endBox; run++) {
+    if (runBox[4 * run] > maxX || runBox[4 * run + 2] < minX || runBox[4 * run + 1] > maxY || runBox[4 * run + 3] < minY) continue;
+    const from = strand.start + RUN * (run - strand.firstBox);
+    const to = Math.min(from + RUN, strand.end);
+    for (let i = from; i < to; i++) collectNode(state, strand, shape, i, grow, counts);
+  }
+}
+
+function collectNode(state: SolverState, strand: Strand, shape: number, i: number, grow: number, counts: { node: number; link: number; axis: number }): void {
+  const { candidates, shapes, bodies, nodes } = state;
+  const { x, y } = nodes;
+  const { box, vx, vy, first } = shapes;
+  const body = shapes.body[shape];
+  if (isNearHold(state, strand, i, body)) return;
+  if (counts.node >= candidates.capacity - 1) return;
+  if (x[i] > box[4 * shape] - grow && x[i] < box[4 * shape + 2] + grow && y[i] > box[4 * shape + 1] - grow && y[i] < box[4 * shape + 3] + grow) {
+    candidates.node[counts.node] = i;
+    candidates.nodeFace[counts.node] = 0;
+    candidates.nodeDue[counts.node] = 0;
+    counts.node++;
+  }
+  if (i + 1 >= strand.end || isNearHold(state, strand, i + 1, body)) return;
+  const reach = grow + shapes.radius[shape];
+  const minX = Math.min(x[i], x[i + 1]) - reach;
+  const maxX = Math.max(x[i], x[i + 1]) + reach;
+  const minY = Math.min(y[i], y[i + 1]) - reach;
+  const maxY = Math.max(y[i], y[i + 1]) + reach;
+  for (let v = first[shape]; v < first[shape + 1] && counts.link < candidates.capacity; v++) {
+    if (vx[v] < minX || vx[v] > maxX || vy[v] < minY || vy[v] > maxY) continue;
+    candidates.link[counts.link] = i;
+    candidates.linkVertex[counts.link] = v;
+    candidates.linkDue[counts.link] = 0;
+    counts.link++;
+  }
+  if (bodies.inverseMass[body] > 0 || first[shape + 1] - first[shape] !== 2 || counts.axis >= candidates.capacity) return;
+  const v = first[shape];
+  if (!segmentsCross(x[i], y[i], x[i + 1], y[i + 1], vx[v], vy[v], vx[v + 1], vy[v + 1])) return;
+  candidates.axisLink[counts.axis] = i;
+  candidates.axisShape[counts.axis] = shape;
+  counts.axis++;
+}
+
+/** A strand does not touch the body that holds it within two nodes of the hold. */
+export function isNearHold(state: SolverState, strand: Strand, i: number, body: number): boolean {
+  const { holder } = state.nodes;
+  const to = Math.min(strand.end - 1, i + 2);
+  for (let j = Math.max(strand.start, i - 2); j <= to; j++) if (holder[j] === body) return true;
+  return false;
+}
+
+function collectBodyPairs(state: SolverState): void {
+  const { candidates, shapes, settings } = state;
+  const { box, body } = shapes;
+  const m = settings.margin;
+  let n = 0;
+  for (let a = 0; a < shapes.count; a++) {
+    for (let b = a + 1; b < shapes.count && n < BODY_PAIRS; b++) {
+      if (box[4 * a] - m > box[4 * b + 2] || box[4 * b] - m > box[4 * a + 2]) continue;
+      if (box[4 * a + 1] - m > box[4 * b + 3] || box[4 * b + 1] - m > box[4 * a + 3]) continue;
+      if (!bodiesMeet(state, body[a], body[b])) continue;
+      candidates.pairA[n] = a;
+      candidates.pairB[n] = b;
+      n++;
+    }
+  }
+  candidates.bodyPairCount = n;
+}
+
+function bodiesMeet(state: SolverState, a: number, b: number): boolean {
+  const { bodies, welds } = state;
+  if (a === b || bodies.enabled[a] === 0 || bodies.enabled[b] === 0) return false;
+  const aMoves = bodies.isDynamic(a) && bodies.awake[a] === 1;
+  const bMoves = bodies.isDynamic(b) && bodies.awake[b] === 1;
+  const someoneMoves = aMoves || bMoves || (bodies.isDynamic(a) && bodies.awake[b] === 1) || (bodies.isDynamic(b) && bodies.awake[a] === 1);
+  if (!someoneMoves) return false;
+  if (!State.admits(bodies.collides[a], bodies.collidesWith[a], bodies.collides[b], bodies.collidesWith[b])) return false;
+  return !welds.some((weld) => (weld.a === a && weld.b === b) || (weld.a === b && weld.b === a));
+}

@@ -1,0 +1,151 @@
+import type { SolverState } from './solverState.ts';
+import type { Strand } from './strands.ts';
+
+/** Moves everything by its velocity, gravity, forces and bending, as if nothing touched. `left` counts the sub-steps still to do, this one included. */
+export function predict(state: SolverState, left: number): void {
+  predictBodies(state, left);
+  for (const strand of state.strands) {
+    if (!strand.awake) {
+      strand.lead = 0;
+      continue;
+    }
+    predictNodes(state, strand);
+    if (strand.bendFactor > 0) bend(state, strand);
+  }
+  movePins(state, left);
+  placeHeldNodes(state);
+}
+
+function predictBodies(state: SolverState, left: number): void {
+  const { bodies, settings, h } = state;
+  const { dx, dy, turn, vx, vy, omega, inverseMass, inverseInertia, forceX, forceY, torque, gravityScale, travel, lead, reach } = bodies;
+  const cap = settings.speedCap * h;
+  for (let b = 0; b < bodies.count; b++) {
+    if (bodies.isDriven(b)) {
+      driveBody(state, b, left);
+      continue;
+    }
+    if (!bodies.isDynamic(b)) continue;
+    if (bodies.awake[b] === 0) {
+      dx[b] = dy[b] = turn[b] = lead[b] = 0;
+      continue;
+    }
+    let ux = h * vx[b];
+    let uy = h * vy[b];
+    const way = Math.sqrt(ux * ux + uy * uy);
+    if (way > cap) {
+      ux *= cap / way;
+      uy *= cap / way;
+    }
+    travel[b] += Math.min(way, cap) + h * Math.abs(omega[b]) * reach[b];
+    dx[b] = ux + h * h * forceX[b] * inverseMass[b];
+    dy[b] = uy + h * h * (forceY[b] * inverseMass[b] + settings.gravity * gravityScale[b]);
+    turn[b] = h * (omega[b] + h * torque[b] * inverseInertia[b]);
+    lead[b] = Math.sqrt(dx[b] * dx[b] + dy[b] * dy[b]) + Math.abs(turn[b]) * reach[b];
+    state.shapes.poseBody(bodies, b);
+  }
+}
+
+/** Displacement and turn that bring a driven body to its target in the sub-steps left. */
+function driveBody(state: SolverState, b: number, left: number): void {
+  const { bodies } = state;
+  const { x, y, c, s, targetX, targetY, targetC, targetS, dx, dy, turn, lead, travel, reach } = bodies;
+  travel[b] += lead[b];
+  dx[b] = (targetX[b] - x[b]) / left;
+  dy[b] = (targetY[b] - y[b]) / left;
+  const cosine = c[b] * targetC[b] + s[b] * targetS[b];
+  const sine = c[b] * targetS[b] - s[b] * targetC[b];
+  turn[b] = cosine > -0.9 ? (2 * sine) / (1 + cosine) / left : sine / left; // tangent of half the angle, doubled
+  lead[b] = Math.sqrt(dx[b] * dx[b] + dy[b] * dy[b]) + Math.abs(turn[b]) * reach[b];
+  if (lead[b] > 0) state.shapes.poseBody(bodies, b);
+}
+
+function predictNodes(state: SolverState, strand: Strand): void {
+  const { nodes, settings, h } = state;
+  const { x, y, prevX, prevY, inverseMass, holder, forceX, forceY } = nodes;
+  const drag = 1 / (1 + h * strand.airDrag);
+  const fall = h * h * settings.gravity * drag;
+  const cap = settings.speedCap * h;
+  let far2 = 0;
+  let ahead2 = 0;
+  for (let i = strand.start; i < strand.end; i++) {
+    const px = x[i];
+    const py = y[i];
+    let ux = px - prevX[i];
+    let uy = py - prevY[i];
+    prevX[i] = px;
+    prevY[i] = py;
+    const u2 = ux * ux + uy * uy;
+    if (inverseMass[i] === 0 || holder[i] >= 0) {
+      if (u2 > far2) far2 = u2;
+      if (u2 > ahead2) ahead2 = u2;
+      continue;
+    }
+    if (u2 > cap * cap) { // only the inherited speed is capped: a cap on the force term would clip end loads
+      const scale = cap / Math.sqrt(u2);
+      ux *= scale;
+      uy *= scale;
+      far2 = cap * cap;
+    } else if (u2 > far2) far2 = u2;
+    ux *= drag;
+    uy = uy * drag + fall;
+    if (strand.hasForces) {
+      ux += h * h * inverseMass[i] * forceX[i];
+      uy += h * h * inverseMass[i] * forceY[i];
+    }
+    const ahead = ux * ux + uy * uy;
+    if (ahead > ahead2) ahead2 = ahead;
+    x[i] = px + ux;
+    y[i] = py + uy;
+  }
+  strand.travel += Math.sqrt(far2);
+  strand.lead = Math.sqrt(ahead2);
+}
+
+/** Bending as an explicit force: minus stiffness times the fourth difference of the positions at the start of the sub-step. */
+function bend(state: SolverState, strand: Strand): void {
+  const { x, y, prevX, prevY, inverseMass, holder } = state.nodes;
+  const { start, end, bendFactor } = strand;
+  let beforeX = 0;
+  let beforeY = 0;
+  let hereX = 0;
+  let hereY = 0;
+  let afterX = prevX[start] - 2 * prevX[start + 1] + prevX[start + 2];
+  let afterY = prevY[start] - 2 * prevY[start + 1] + prevY[start + 2];
+  for (let i = start; i < end; i++) {
+    if (holder[i] < 0) {
+      const f = -bendFactor * inverseMass[i];
+      x[i] += f * (beforeX - 2 * hereX + afterX);
+      y[i] += f * (beforeY - 2 * hereY + afterY);
+    }
+    beforeX = hereX;
+    beforeY = hereY;
+    hereX = afterX;
+    hereY = afterY;
+    const inside = i + 3 < end;
+    afterX = inside ? prevX[i + 1] - 2 * prevX[i + 2] + prevX[i + 3] : 0;
+    afterY = inside ? prevY[i + 1] - 2 * prevY[i + 2] + prevY[i + 3] : 0;
+  }
+}
+
+function movePins(state: SolverState, left: number): void {
+  const { x, y, pinX, pinY, pinMoves } = state.nodes;
+  for (let i = 0; i < pinMoves.length; i++) {
+    if (pinMoves[i] === 0) continue;
+    x[i] += (pinX[i] - x[i]) / left;
+    y[i] += (pinY[i] - y[i]) / left;
+  }
+}
+
+/** Puts held nodes where their bodies are after the displacement of the sub-step so far. */
+export function placeHeldNodes(state: SolverState): void {
+  const { nodes, bodies, held } = state;
+  for (let k = 0; k < held.length; k++) {
+    const i = held[k]!;
+    const b = nodes.holder[i];
+    const armX = bodies.c[b] * nodes.localX[i] - bodies.s[b] * nodes.localY[i];
+    const armY = bodies.s[b] * nodes.localX[i] + bodies.c[b] * nodes.localY[i];
+    nodes.x[i] = bodies.x[b] + armX + bodies.dx[b] - bodies.turn[b] * armY;
+    nodes.y[i] = bodies.y[b] + armY + bodies.dy[b] + bodies.turn[b] * armX;
+  }
+}

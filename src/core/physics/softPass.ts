@@ -1,0 +1,77 @@
+import type { BodyStore } from './bodies.ts';
+import type { FixedContacts } from './fixedContacts.ts';
+import type { SoftContacts } from './softContacts.ts';
+import type { NodeStore } from './strands.ts';
+
+/** One projected Gauss-Seidel pass over the soft contacts: load ≥ 0 and |shear| ≤ µ · load, accumulated over the passes. */
+export function solveSoft(soft: SoftContacts, nodes: NodeStore, bodies: BodyStore, fixed: FixedContacts): void {
+  const { x, y, prevX, prevY, inverseMass, holder } = nodes;
+  const { dx, dy, turn } = bodies;
+  const { nodeA, nodeB, nodeC, shareA, shareB, shareC, body, armX, armY, nx, ny, gap, friction, load, shear, massN, massT, easeA, easeB } = soft;
+  for (let k = 0, n = soft.count; k < n; k++) {
+    const a = nodeA[k];
+    const b = nodeB[k];
+    const c = nodeC[k];
+    const held = body[k];
+    const ax = nx[k];
+    const ay = ny[k];
+    let ux = shareA[k] * (x[a] - prevX[a]);
+    let uy = shareA[k] * (y[a] - prevY[a]);
+    if (b >= 0) {
+      ux += shareB[k] * (x[b] - prevX[b]);
+      uy += shareB[k] * (y[b] - prevY[b]);
+      if (c >= 0) {
+        ux += shareC[k] * (x[c] - prevX[c]);
+        uy += shareC[k] * (y[c] - prevY[c]);
+      }
+    }
+    if (held >= 0) {
+      ux -= dx[held] - turn[held] * armY[k];
+      uy -= dy[held] + turn[held] * armX[k];
+    }
+    let push = -(gap[k] + ax * ux + ay * uy) * massN[k];
+    let total = load[k] + push;
+    if (total < 0) {
+      push = -load[k];
+      total = 0;
+    }
+    load[k] = total;
+    const limit = friction[k] * total;
+    const wanted = shear[k] - (ax * uy - ay * ux) * massT[k];
+    const kept = wanted > limit ? limit : wanted < -limit ? -limit : wanted;
+    const rub = kept - shear[k];
+    shear[k] = kept;
+    if (push === 0 && rub === 0) continue;
+    moveNode(nodes, fixed, a, shareA[k], ax, ay, push, rub, easeA[k]);
+    if (b >= 0) {
+      moveNode(nodes, fixed, b, shareB[k], ax, ay, push, rub, easeB[k]);
+      if (c >= 0 && holder[c] < 0) {
+        const f = shareC[k] * inverseMass[c];
+        x[c] += f * (ax * push - ay * rub);
+        y[c] += f * (ay * push + ax * rub);
+      }
+    }
+    if (held >= 0) moveBody(bodies, held, armX[k], armY[k], -(ax * push - ay * rub), -(ay * push + ax * rub));
+  }
+}
+
+/** Applies a contact correction to a node. A node that lies on something fixed hands most of the normal part on to that contact. */
+function moveNode(nodes: NodeStore, fixed: FixedContacts, i: number, share: number, nx: number, ny: number, push: number, rub: number, ease: number): void {
+  if (nodes.holder[i] >= 0) return;
+  const f = share * nodes.inverseMass[i];
+  const moved = ease * push;
+  nodes.x[i] += f * (nx * moved - ny * rub);
+  nodes.y[i] += f * (ny * moved + nx * rub);
+  if (ease === 1) return;
+  const contact = fixed.ofNode[i];
+  if (contact < 0) return;
+  const load = fixed.load[contact] - f * (push - moved) * (nx * fixed.nx[contact] + ny * fixed.ny[contact]);
+  fixed.load[contact] = load > 0 ? load : 0;
+}
+
+/** Applies an impulse (kg·m) at an arm to the displacement of a body. */
+export function moveBody(bodies: BodyStore, b: number, armX: number, armY: number, qx: number, qy: number): void {
+  bodies.dx[b] += bodies.inverseMass[b] * qx;
+  bodies.dy[b] += bodies.inverseMass[b] * qy;
+  bodies.turn[b] += bodies.inverseInertia[b] * (armX * qy - armY * qx);
+}
