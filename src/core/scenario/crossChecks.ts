@@ -2,7 +2,7 @@ import { SIDES } from '../base/side.ts';
 import { itemChecks } from './itemChecks.ts';
 import { cordWayM, railOuterM, skinWayM, standing, wayOverM, wayToBedsideM } from './layout.ts';
 import { nearest } from './nearest.ts';
-import { ADVICE, metresText, problem, valueText, type Problem } from './problem.ts';
+import { ADVICE, metresText, problem, roundedDown, roundedUp, valueText, type Problem } from './problem.ts';
 import type { Scenario } from './schema.ts';
 
 type Check = (scenario: Scenario) => readonly Problem[];
@@ -20,10 +20,14 @@ export function crossChecks(scenario: Scenario, ruleIds: readonly string[] | nul
   return [...checks.flatMap((check) => check(scenario)), ...ruleChecks(scenario, ruleIds)];
 }
 
-const atMost = (path: string, value: number, high: number, why: string): readonly Problem[] =>
-  value > high + 1e-9 ? [problem(path, metresText(value), `${metresText(high)} at most, ${why}`)] : [];
-const atLeast = (path: string, value: number, low: number, why: string): readonly Problem[] =>
-  value < low - 1e-9 ? [problem(path, metresText(value), `${metresText(low)} at least, ${why}`)] : [];
+const atMost = (path: string, value: number, limit: number, why: string): readonly Problem[] => {
+  const high = roundedDown(limit);
+  return value > high ? [problem(path, String(value), `${high} at most, ${why}`)] : [];
+};
+const atLeast = (path: string, value: number, limit: number, why: string): readonly Problem[] => {
+  const low = roundedUp(limit);
+  return value < low ? [problem(path, String(value), `${low} at least, ${why}`)] : [];
+};
 
 const bedChecks: Check = (scenario) =>
   atLeast('room.rails.xM', scenario.room.rails.xM, scenario.room.bed.mattressWidthM / 2 + scenario.room.rails.thicknessM / 2, 'so that the rails stand outside the mattress');
@@ -87,6 +91,7 @@ function ruleChecks({ rulesOff }: Scenario, ruleIds: readonly string[] | null): 
     const path = `rulesOff[${k}]`;
     if (rulesOff.indexOf(id) < k) return [problem(path, `${valueText(id)} again`, 'each rule once')];
     if (ruleIds === null || ruleIds.includes(id)) return [];
-    return [problem(path, valueText(id), `a rule of the rule book; the nearest is ${nearest(id, ruleIds)}`)];
+    const meant = nearest(id, ruleIds);
+    return [problem(path, valueText(id), `a rule of the rule book${meant === null ? '' : `; the nearest is ${meant}`}`)];
   });
 }

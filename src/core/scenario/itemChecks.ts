@@ -1,6 +1,6 @@
 import type { Side } from '../base/side.ts';
-import { coveredToM, railInnerM } from './layout.ts';
-import { metresText, problem, valueText, type Problem } from './problem.ts';
+import { coveredToM } from './layout.ts';
+import { metresText, problem, roundedDown, valueText, type Problem } from './problem.ts';
 import type { ItemKind, Scenario } from './schema.ts';
 
 /** Least distance between the middles of two things that lie side by side, in metres. */
@@ -39,7 +39,7 @@ const lying = ({ items, probe }: Scenario): readonly Lying[] => [{ path: 'probe.
 function placeChecks(scenario: Scenario): readonly Problem[] {
   const { kitTable, patient } = scenario.room;
   const margin = scenario.policy.marginM;
-  const edge = (side: Side): number => Math.min(coveredToM(scenario, side), railInnerM(scenario)) - margin;
+  const edge = (side: Side): number => roundedDown(coveredToM(scenario, side) - margin);
   const within = (x: number, low: number, high: number): boolean => x >= low - 1e-9 && x <= high + 1e-9;
   const opening = patient.openingM / 2 + FROM_OPENING_M;
   const table = [kitTable.xM - kitTable.widthM / 2 + margin, kitTable.xM + kitTable.widthM / 2 - margin] as const;

@@ -6,14 +6,14 @@ export interface JsonPlace {
 }
 
 const SPACE = /[ \t\r\n]*/y;
-const SCALAR = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"|-?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?|true|false|null/y;
+const SCALAR = /"(?:[ !#-[\]-\uffff]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"|-?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?|true|false|null/y;
 
 type Wanted = 'value' | 'valueOrEnd' | 'key' | 'keyOrEnd' | 'colon' | 'next' | 'nothing';
 
 const WORDS: Readonly<Record<Wanted, string>> = {
   value: 'a value',
   valueOrEnd: 'a value or ]',
-  key: 'a name in double quotes',
+  key: 'a name in double quotes after the comma',
   keyOrEnd: 'a name in double quotes or }',
   colon: 'a colon',
   next: 'a comma or the closing bracket',

@@ -17,8 +17,8 @@ const spanAround = (path: string, x: number, half: number): Span => ({ path, low
 /** x of the outer side of the bed rails, taken as positive. */
 export const railOuterM = ({ room }: Scenario): number => room.rails.xM + room.rails.thicknessM / 2;
 
-/** x of the inner side of the bed rails, taken as positive. */
-export const railInnerM = ({ room }: Scenario): number => room.rails.xM - room.rails.thicknessM / 2;
+/** x at which the flat of the bed ends, taken as positive: the mattress bulges out to a raised rail. */
+const bedsideM = ({ room }: Scenario): number => (room.rails.left.up || room.rails.right.up ? room.rails.xM - room.rails.thicknessM / 2 : room.bed.mattressWidthM / 2);
 
 /** Half the width of the ultrasound machine, in metres. */
 const MACHINE_HALF_M = 0.2;
@@ -57,9 +57,7 @@ export function skinWayM(scenario: Scenario, side: Side): number {
 
 /** Way of the drape from the edge of its opening to the side of the bed: over the skin and the flat of the bed. */
 export function wayToBedsideM(scenario: Scenario, side: Side): number {
-  const { bed, rails, patient } = scenario.room;
-  const flatEnd = rails[side].up ? railInnerM(scenario) : bed.mattressWidthM / 2;
-  return skinWayM(scenario, side) + flatEnd - patient.widthM / 2;
+  return skinWayM(scenario, side) + bedsideM(scenario) - scenario.room.patient.widthM / 2;
 }
 
 /** Way of the drape until it is over the raised rail, or over the side of the bed where the rail is down. */
@@ -72,8 +70,7 @@ export function wayOverM(scenario: Scenario, side: Side): number {
 /** How far from the midline the drape covers the bed on that side, in metres, taken as positive. */
 export function coveredToM(scenario: Scenario, side: Side): number {
   const short = Math.max(0, wayToBedsideM(scenario, side) - scenario.drape[side].lengthM);
-  const flatEnd = scenario.room.rails[side].up ? railInnerM(scenario) : scenario.room.bed.mattressWidthM / 2;
-  return flatEnd - short;
+  return bedsideM(scenario) - short;
 }
 
 /** Shortest way of the cord from its outlet over the raised rail of that side to the site, in metres. */

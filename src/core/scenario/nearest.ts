@@ -12,11 +12,11 @@ function distance(a: string, b: string): number {
   return row[b.length]!;
 }
 
-/** Word of the list that is nearest to `word` in spelling, the first of equals, or null for an empty list. */
+/** Word of the list that is nearest to `word` in spelling, the first of equals; null if none has half of its letters in common. */
 export function nearest(word: string, list: readonly string[]): string | null {
   const typed = word.slice(0, 40).toLowerCase();
   let best: string | null = null;
-  let bestDistance = Infinity;
+  let bestDistance = Math.max(2, Math.ceil(typed.length / 2)) + 0.5;
   for (const candidate of list) {
     const d = distance(typed, candidate.toLowerCase());
     if (d < bestDistance) {

@@ -37,7 +37,7 @@ export function readScenario(source: unknown, options: ReadingOptions = {}): Res
   const header = source as Readonly<Record<string, unknown>>;
   const { format, version } = header;
   if (format !== 'sterile-field-scenario') return headerError('notAScenario', 'format', `format is ${valueText(format)}; allowed is "sterile-field-scenario". Choose a scenario file.`);
-  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) return headerError('notAScenario', 'version', problem('version', valueText(version), `a whole number from 1 to ${CURRENT_VERSION}`).message);
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) return headerError('notAScenario', 'version', problem('version', valueText(version), `a whole number, at present ${CURRENT_VERSION}`).message);
   if (version > CURRENT_VERSION) return headerError('tooNew', 'version', `version is ${version}; this trainer reads up to ${CURRENT_VERSION}. Open the file with a newer trainer.`);
   return judge(migrate(header, version, MIGRATIONS), options);
 }

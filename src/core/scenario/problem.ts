@@ -11,6 +11,11 @@ export const ADVICE = 'Correct the file and open it again.';
 /** "x is 3; allowed is 1 to 2. Correct the file and open it again." */
 export const problem = (path: string, found: string, allowed: string): Problem => ({ path, message: `${path} is ${found}; allowed is ${allowed}. ${ADVICE}` });
 
+/** Greatest whole number of millimetres that is not more than a length in metres, so that a limit may be typed as it is shown. */
+export const roundedDown = (metres: number): number => Math.floor(metres * 1000 + 1e-6) / 1000;
+/** Least whole number of millimetres that is not less than a length in metres. */
+export const roundedUp = (metres: number): number => Math.ceil(metres * 1000 - 1e-6) / 1000;
+
 /** Millimetre exact, without trailing zeros: 0.1 + 0.2 reads 0.3. */
 export const metresText = (metres: number): string => String(Math.round(metres * 1000) / 1000 + 0);
 

@@ -23,8 +23,15 @@ const fieldAt = (path: readonly PropertyKey[]): Field => {
 
 function unknownField(parent: readonly PropertyKey[], key: string): Problem {
   const path = pathText([...parent, key]);
-  const meant = nearest(key, fieldAt(parent).keys);
-  return { path, message: `${path} is not a known field; the nearest is ${meant}. Correct or remove it and open the file again.` };
+  return { path, message: `${path} is not a known field; ${meantText(key, fieldAt(parent).keys)}. Correct or remove it and open the file again.` };
+}
+
+/** What a name that is not known was probably meant to be: misspelt, in the wrong place, or nothing that is known. */
+function meantText(key: string, siblings: readonly string[]): string {
+  const meant = nearest(key, siblings);
+  if (meant !== null) return `the nearest is ${meant}`;
+  const elsewhere = [...scenarioFields().keys()].find((path) => path.endsWith(`.${key}`));
+  return elsewhere === undefined ? `known here are ${siblings.join(', ')}` : `its place is ${elsewhere}`;
 }
 
 function wrongValue(source: unknown, path: readonly PropertyKey[]): Problem {
@@ -33,7 +40,7 @@ function wrongValue(source: unknown, path: readonly PropertyKey[]): Problem {
   const field = fieldAt(path);
   if (value === undefined) return { path: place, message: `${place} is missing; allowed is ${allowedText(field, value)}. Add it and open the file again.` };
   if (field.kind === 'list' && Array.isArray(value)) return { path: place, message: `${place} has ${value.length} entries; allowed are ${field.high} at most. ${ADVICE}` };
-  if (field.kind === 'text' && field.pattern === null && typeof value === 'string') return problem(place, `${valueText(value)} (${value.length} characters)`, allowedText(field, value));
+  if (field.kind === 'text' && field.pattern === null && typeof value === 'string') return problem(place, `${valueText(value)} (${value.length === 1 ? '1 character' : `${value.length} characters`})`, allowedText(field, value));
   return problem(place, valueText(value), allowedText(field, value));
 }
 

@@ -1,0 +1,137 @@
+import { expect } from 'vitest';
+import type { Side } from '../../../src/core/base/side.ts';
+import { secondsToSteps } from '../../../src/core/base/time.ts';
+import { FieldProcedure } from '../../../src/core/procedure/FieldProcedure.ts';
+import type { FieldObservation, TaskId, TaskReport } from '../../../src/core/procedure/observation.ts';
+import { parseScenario } from '../../../src/core/scenario/parseScenario.ts';
+import type { Scenario } from '../../../src/core/scenario/schema.ts';
+import { fileWith } from '../scenario/source.ts';
+
+type Changes = Parameters<typeof fileWith>[0];
+
+/** A scenario for these tests: steady view 3 s, parked 4 s, ready 2 s, unless changed. */
+export function scenarioWith(changes: Changes = {}): Scenario {
+  const result = parseScenario(fileWith(changes));
+  if (!result.ok) throw new Error(result.error.message);
+  return result.value;
+}
+
+/** The field as it is at the start: the probe lies ready, nothing is held, nothing is done. */
+export const QUIET: FieldObservation = {
+  step: 0,
+  gelOnSite: 0,
+  probe: { heldBy: null, atSite: false, speed: 0, lyingOnField: true },
+  needle: { heldBy: null, tipToSite: 0.2, speed: 0 },
+  anaesthetic: 0,
+  rubbishLeft: ['gel', 'gauze'],
+  binned: [],
+  sharpsBinned: [],
+  dropped: [],
+};
+
+/** Says what is to be seen and lets time pass; every verb changes the scene, `for` shows it to the procedure. */
+export class FieldDriver {
+  readonly procedure: FieldProcedure;
+  scene: FieldObservation = QUIET;
+  private step = 0;
+
+  constructor(changes: Changes = {}) {
+    this.procedure = new FieldProcedure(scenarioWith(changes));
+  }
+
+  private with(change: Partial<FieldObservation>): this {
+    this.scene = { ...this.scene, ...change };
+    return this;
+  }
+
+  gel(gelOnSite = 1): this {
+    return this.with({ gelOnSite });
+  }
+
+  /** The probe in a hand, away from the site. */
+  holdProbe(heldBy: Side = 'right'): this {
+    return this.with({ probe: { heldBy, atSite: false, speed: 0.2, lyingOnField: false } });
+  }
+
+  /** The probe in a hand on the site, moving at `speed` metres per second. */
+  probeAtSite(speed = 0, heldBy: Side = 'right'): this {
+    return this.with({ probe: { heldBy, atSite: true, speed, lyingOnField: false } });
+  }
+
+  /** Nobody holds the probe; it lies still on the field, or it slides. */
+  letProbeLie(lyingOnField = true): this {
+    return this.with({ probe: { heldBy: null, atSite: false, speed: lyingOnField ? 0 : 0.1, lyingOnField } });
+  }
+
+  needle(tipToSite: number, heldBy: Side | null = 'left'): this {
+    return this.with({ needle: { heldBy, tipToSite, speed: 0 } });
+  }
+
+  anaesthetic(anaesthetic = 1): this {
+    return this.with({ anaesthetic });
+  }
+
+  rubbish(...rubbishLeft: string[]): this {
+    return this.with({ rubbishLeft });
+  }
+
+  fallen(...dropped: string[]): this {
+    return this.with({ dropped });
+  }
+
+  sharps(...sharpsBinned: string[]): this {
+    return this.with({ sharpsBinned });
+  }
+
+  /** Shows the scene as it is for that many seconds. */
+  for(seconds: number): this {
+    return this.forSteps(secondsToSteps(seconds));
+  }
+
+  forSteps(count: number): this {
+    for (let k = 0; k < count; k++) this.procedure.observe({ ...this.scene, step: this.step++ });
+    return this;
+  }
+
+  /** Number of the last step shown. */
+  get lastStep(): number {
+    return this.step - 1;
+  }
+
+  report(task: TaskId): TaskReport {
+    return this.procedure.progress.tasks.find((one) => one.task === task)!;
+  }
+
+  expectDone(...tasks: TaskId[]): this {
+    expect(this.procedure.progress.tasks.filter((one) => one.doneStep !== null).map((one) => one.task)).toEqual(tasks);
+    return this;
+  }
+
+  expectCurrent(task: TaskId | 'finished'): this {
+    expect(this.procedure.progress.current).toBe(task);
+    return this;
+  }
+
+  expectHint(hint: string): this {
+    expect(this.procedure.progress.hint).toBe(hint);
+    return this;
+  }
+}
+
+/** The whole work, done well, up to and with the task named. */
+export function doneUpTo(task: TaskId, changes: Changes = {}): FieldDriver {
+  const driver = new FieldDriver(changes).for(1);
+  const stages: readonly (readonly [TaskId, () => void])[] = [
+    ['gel', () => driver.gel().for(0.5)],
+    ['view', () => driver.probeAtSite().for(3)],
+    ['park', () => driver.letProbeLie().for(4)],
+    ['anaesthetic', () => driver.anaesthetic().for(0.5)],
+    ['ready', () => driver.probeAtSite().needle(0.01).for(2)],
+    ['rubbish', () => driver.rubbish().for(0.1)],
+  ];
+  for (const [name, act] of stages) {
+    act();
+    if (name === task) break;
+  }
+  return driver;
+}

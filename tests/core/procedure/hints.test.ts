@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { doneUpTo, FieldDriver } from './FieldDriver.ts';
+
+describe('The hint follows what the hands do', () => {
+  it('from gel to the picture', () => {
+    doneUpTo('gel').expectHint('Set the probe on the gel and hold the picture still.').probeAtSite(0.1).for(0.1).expectHint('You are there. Now keep the probe still.').probeAtSite().for(0.1).expectHint('Good picture. Hold it just there.');
+  });
+
+  it('from the picture to the parked probe', () => {
+    doneUpTo('view').expectHint('Lay the probe on the field where it will stay.').letProbeLie().for(0.1).expectHint('Hands off the probe for a moment and see that it stays.').for(4).expectHint('Give the local anaesthetic at the site.');
+  });
+
+  it('to probe and needle, whichever is taken first', () => {
+    doneUpTo('anaesthetic')
+      .expectHint('Probe in one hand, needle syringe in the other: bring both to the site.')
+      .needle(0.2).for(0.1).expectHint('Take the probe in your other hand.')
+      .needle(0.2, null).holdProbe().for(0.1).expectHint('Take the needle syringe in your other hand.')
+      .needle(0.2).for(0.1).expectHint('Set the probe on the site again.')
+      .probeAtSite().for(0.1).expectHint('Bring the tip of the needle to the site.')
+      .needle(0.01).for(0.1).expectHint('Both are there. Stay just like this.');
+  });
+
+  it('to the rubbish, each kind named once', () => {
+    const items = [{ id: 'g1', kind: 'gelPacket', xM: -0.3, rubbish: true }, { id: 's', kind: 'syringe', xM: 0.32 }, { id: 'n', kind: 'needleSyringe', xM: -0.22 }, { id: 'w1', kind: 'gauze', xM: 0.26, rubbish: true }, { id: 'w2', kind: 'gauze', xM: 0.1, rubbish: true }];
+    doneUpTo('ready', { items }).rubbish('g1', 'w1', 'w2').for(0.1).expectHint('Drop the gel packet and gauze into the bin. Needles do not go in there.');
+  });
+
+  it('in one short line, always', () => {
+    for (const task of ['gel', 'view', 'park', 'anaesthetic', 'ready', 'rubbish'] as const) {
+      const { hint } = doneUpTo(task).procedure.progress;
+      expect(hint).toMatch(/^[A-Z][^\n]{8,90}\.$/);
+    }
+    expect(new FieldDriver().procedure.progress.hint).not.toBe('');
+  });
+});

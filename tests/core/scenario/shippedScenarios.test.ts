@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { parseScenario } from '../../../src/core/scenario/parseScenario.ts';
+import type { Scenario } from '../../../src/core/scenario/schema.ts';
+import { scenarioHash } from '../../../src/core/scenario/scenarioHash.ts';
+import { shippedScenarios } from './shipped.ts';
+
+const FILES = shippedScenarios();
+const read = (name: string): Scenario => {
+  const result = parseScenario(FILES[name]!);
+  if (!result.ok) throw new Error(`${name}: ${result.error.message}`);
+  return result.value;
+};
+
+describe('The shipped scenarios', () => {
+  it('are the three that the start page offers', () => {
+    expect(Object.keys(FILES).sort()).toEqual(['high-rails-short-sheath', 'quiet-room', 'restless-patient-head-down']);
+  });
+
+  it.each(Object.keys(FILES))('%s can be opened, and bears the name of its file', (name) => {
+    expect(read(name).id).toBe(name);
+  });
+
+  it.each(Object.keys(FILES))('%s foresees time enough after its last cue to go on and finish', (name) => {
+    const { cues, minutes } = read(name);
+    for (const cue of cues) expect(minutes * 60 - cue.atS).toBeGreaterThanOrEqual(60);
+  });
+
+  it('differ in content and in seed', () => {
+    const all = Object.keys(FILES).map(read);
+    expect(new Set(all.map(scenarioHash)).size).toBe(3);
+    expect(new Set(all.map((one) => one.seed)).size).toBe(3);
+  });
+});
+
+describe('What each of them is for', () => {
+  it('in the quiet room nothing happens until one itch late in the run', () => {
+    const { cues, minutes } = read('quiet-room');
+    expect(cues.map((cue) => cue.kind)).toEqual(['itch']);
+    expect(cues[0]!.atS).toBeGreaterThan((minutes * 60) / 2);
+  });
+
+  it('behind high bare rails, the sterile part of the cord does not reach the rail from the site', () => {
+    const { room, cord, drape, policy } = read('high-rails-short-sheath');
+    expect([drape.left.reach, drape.right.reach]).toEqual(['inside', 'inside']);
+    expect(room.rails.right.topAboveMattressM).toBeGreaterThan(0.3);
+    const across = room.rails.xM + room.patient.siteXM;
+    const up = room.rails.right.topAboveMattressM - room.patient.heightM;
+    expect(cord.coveredM - policy.sheathTailM).toBeLessThan(across + up + 0.1);
+  });
+
+  it('there the machine stands on the other side, and the table and the bin opposite', () => {
+    const { room } = read('high-rails-short-sheath');
+    expect(Math.max(room.machine.xM, room.machine.outletXM, room.assistantXM, room.pole.xM)).toBeLessThan(0);
+    expect(Math.min(room.kitTable.xM, room.bin.xM)).toBeGreaterThan(0);
+  });
+
+  it('the restless patient turns and coughs under a drape that sticks poorly, head down', () => {
+    const { cues, drape, room } = read('restless-patient-head-down');
+    expect(new Set(cues.map((cue) => cue.kind))).toEqual(new Set(['cough', 'patientTurns', 'itch']));
+    expect(drape.left.peelNPerM).toBeLessThan(60);
+    expect(room.bed.headDownDeg).toBe(15);
+  });
+});
