@@ -1,4 +1,4 @@
-import { assign, setup, type SnapshotFrom } from 'xstate';
+import { and, assign, setup, type SnapshotFrom } from 'xstate';
 import type { TaskId } from './observation.ts';
 import { TASK_ORDER, tasksBefore } from './tasks.ts';
 
@@ -73,7 +73,7 @@ export const fieldMachine = field.createMachine({
         done: {
           on: {
             'probe.slid': { target: 'slid', guard: 'the probe is still needed where it lies', actions: takeBack('park') },
-            'view.held': { target: 'open', guard: 'it was parked before there was a view', actions: takeBack('park') },
+            'view.held': { target: 'open', guard: and(['it was parked before there was a view', 'the probe is still needed where it lies']), actions: takeBack('park') },
           },
         },
       },

@@ -51,6 +51,10 @@ describe('The machine of the field', () => {
     expect(after(...ALL, 'probe.slid').value.park).toBe('done');
   });
 
+  it('leaves parking alone when the first view comes after probe and needle were ready', () => {
+    expect(after('gel.applied', 'probe.reached', 'probe.stayed', 'needle.held', 'view.held').value.park).toBe('done');
+  });
+
   it('opens parking again with the first view, not with a later one', () => {
     expect(after('gel.applied', 'probe.reached', 'probe.stayed', 'view.held').value.park).toBe('open');
     expect(after('gel.applied', 'probe.reached', 'view.held', 'probe.stayed', 'view.held').value.park).toBe('done');

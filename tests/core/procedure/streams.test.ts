@@ -24,10 +24,14 @@ const stretch = fc.record({
   sharpsBinned: fc.subarray(['needle']),
   dropped: ids,
 });
-const streams = fc.array(stretch, { maxLength: 12 }).map((stretches): FieldObservation[] => {
+const work = fc.array(stretch, { maxLength: 12 });
+type Work = typeof work extends fc.Arbitrary<infer T> ? T : never;
+
+/** The stretches of work step by step. */
+function streamOf(stretches: Work): FieldObservation[] {
   let step = 0;
   return stretches.flatMap(({ steps, ...scene }) => Array.from({ length: steps }, () => ({ ...scene, step: step++ })));
-});
+}
 
 const hashOf = (procedure: FieldProcedure): string => {
   const hash = new StateHash();
@@ -54,7 +58,7 @@ function along(stream: readonly FieldObservation[], check: Check): string | null
 }
 
 const RUNS = { numRuns: 150, seed: 11 };
-const holdsAlways = (check: Check): void => fc.assert(fc.property(streams, (stream) => void expect(along(stream, check)).toBeNull()), RUNS);
+const holdsAlways = (check: Check): void => fc.assert(fc.property(work, (stretches) => void expect(along(streamOf(stretches), check)).toBeNull()), RUNS);
 
 const isDone = (progress: FieldProgress, task: TaskId): boolean => report(progress, task).doneStep !== null;
 const faultIf = (wrong: boolean, fault: string): string | null => (wrong ? fault : null);
@@ -112,8 +116,8 @@ describe('Whatever the hands do', () => {
 
   it('all of this is judged on work that gets somewhere', () => {
     const met = { view: 0, park: 0, ready: 0, slid: 0, outOfOrder: 0 };
-    for (const stream of fc.sample(streams, RUNS)) {
-      along(stream, (before, after) => {
+    for (const stretches of fc.sample(work, RUNS)) {
+      along(streamOf(stretches), (before, after) => {
         for (const task of ['view', 'park', 'ready'] as const) if (!isDone(before, task) && isDone(after, task)) met[task]++;
         if (isDone(before, 'park') && !isDone(after, 'park')) met.slid++;
         if (after.tasks.some((one) => one.outOfOrderAfter !== null)) met.outOfOrder++;
@@ -127,7 +131,8 @@ describe('Whatever the hands do', () => {
 describe('A snapshot', () => {
   it('goes on exactly as the original, also through JSON, and does not change with it', () => {
     fc.assert(
-      fc.property(streams, fc.nat(), (stream, cut) => {
+      fc.property(work, fc.nat(), (stretches, cut) => {
+        const stream = streamOf(stretches);
         const at = stream.length === 0 ? 0 : cut % stream.length;
         const first = new FieldProcedure(SCENARIO);
         stream.slice(0, at).forEach((seen) => first.observe(seen));
