@@ -32,7 +32,9 @@ export interface Break {
   readonly spread: readonly Spread[];
   /** Step at which the operator first said so after it began, or null. */
   readonly noticedStep: number | null;
-  /** Step by which every surface that it spoiled was replaced or covered, or null. */
+  /** Step by which every surface that it spoiled was replaced, covered or thrown away (or the arm withdrawn), or null. */
   readonly remediedStep: number | null;
   readonly remedies: readonly RemedyId[];
+  /** Rules of things that happened later and made it worse, such as the use of what it had spoiled; absent when there are none. */
+  readonly escalatedBy?: readonly string[];
 }

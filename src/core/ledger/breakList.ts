@@ -1,0 +1,136 @@
+import { assert } from '../base/assert.ts';
+import type { Break, Severity } from './break.ts';
+import type { BreakNote, LedgerState, SurfaceRecord } from './ledgerState.ts';
+import { isItem, recordOf } from './ledgerState.ts';
+import type { Rule } from './rules/rule.ts';
+import type { Reach } from './surface.ts';
+
+/** Parts of one thing that meet the same unsterile thing within this many steps (2 s) are one mishap. */
+export const ONE_MISHAP_STEPS = 240;
+
+const REACHES: readonly Reach[] = ['none', 'field', 'device', 'site'];
+const SEVERITIES: readonly Severity[] = ['minor', 'major', 'critical'];
+const larger = <T>(order: readonly T[], p: T, q: T): T => (order.indexOf(p) > order.indexOf(q) ? p : q);
+
+/** A root event, before it is known whether it is a new break. */
+export interface Root {
+  readonly rule: Rule;
+  readonly step: number;
+  readonly x: number;
+  readonly y: number;
+  readonly lost: SurfaceRecord;
+  readonly against: SurfaceRecord | null;
+  readonly touch: number | null;
+  readonly concerns?: readonly string[];
+}
+
+/** Number of the break that the root belongs to by being the same mishap, or null. */
+export function sameMishap(state: LedgerState, root: Root): number | null {
+  const thing = root.lost.surface.thing;
+  const against = root.against?.surface.thing ?? null;
+  for (let k = state.breaks.length - 1; k >= 0; k--) {
+    const [known, note] = [state.breaks[k]!, state.notes[k]!];
+    if (note.thing !== thing || note.against !== against || (against === null && known.rule !== root.rule.id)) continue;
+    const soon = root.step - known.step <= ONE_MISHAP_STEPS;
+    const goingOn = note.touches.some((touch) => state.contacts.get(touch)?.ended === false);
+    if (soon || goingOn || stillRisky(known, root.step)) return known.number;
+  }
+  return null;
+}
+
+/** A break without loss (an arm over the field, bared skin) goes on until it is answered, and for one mishap's time after. */
+const stillRisky = (known: Break, step: number): boolean =>
+  known.spread.length === 0 && (known.remediedStep === null || (known.remedies.length === 0 && step - known.remediedStep <= ONE_MISHAP_STEPS));
+
+/** Joins the root to its mishap or opens a new break; gives the number. */
+export function openOrJoin(state: LedgerState, root: Root): number {
+  const joined = sameMishap(state, root);
+  const { lost, against, touch } = root;
+  const touches = touch === null ? [] : [touch];
+  if (joined !== null) {
+    const note = state.notes[joined - 1]!;
+    changeNote(state, joined, { touches: [...note.touches, ...touches], rootFacts: [...note.rootFacts, state.factCount] });
+    if (breakOf(state, joined).spread.length === 0) change(state, joined, { remediedStep: null });
+    return joined;
+  }
+  const number = state.breaks.length + 1;
+  const { rule, step, x, y } = root;
+  state.breaks = [
+    ...state.breaks,
+    {
+      number,
+      rule: rule.id,
+      step,
+      x,
+      y,
+      surface: lost.surface.id,
+      against: against?.surface.id ?? null,
+      severity: rule.severity,
+      reach: 'none',
+      spread: [],
+      noticedStep: null,
+      remediedStep: null,
+      remedies: [],
+    },
+  ];
+  state.notes = [
+    ...state.notes,
+    { thing: lost.surface.thing, against: against?.surface.thing ?? null, touches, rootFacts: [state.factCount], concerns: root.concerns ?? [] },
+  ];
+  return number;
+}
+
+/** Enters a surface that the break spoiled; a break that had been answered is open again. */
+export function addSpread(state: LedgerState, number: number, record: SurfaceRecord, touch: number | null, from: string | null): void {
+  const known = breakOf(state, number);
+  const { surface, depth } = record;
+  const reach = larger(REACHES, known.reach, surface.reach);
+  let severity = known.severity;
+  if (depth > 0 && surface.role !== 'none') severity = larger(SEVERITIES, severity, 'major');
+  if (reach === 'device' || reach === 'site') severity = 'critical';
+  const remediedStep = surface.role === 'none' ? known.remediedStep : null;
+  change(state, number, { spread: [...known.spread, { surface: surface.id, depth, step: state.step, touch, from }], reach, severity, remediedStep });
+}
+
+/** Notes that a later event made the break worse: it has come to the site. */
+export function escalate(state: LedgerState, number: number, rule: Rule): void {
+  const { escalatedBy = [], severity } = breakOf(state, number);
+  if (escalatedBy.includes(rule.id)) return;
+  change(state, number, { escalatedBy: [...escalatedBy, rule.id], severity: larger(SEVERITIES, severity, rule.severity), reach: 'site' });
+}
+
+/** The operator says so: it attaches to every break not yet noticed and not yet answered by a remedy. */
+export function noticeAll(state: LedgerState): void {
+  const answered: number[] = [];
+  for (const { number, noticedStep, remediedStep, remedies } of state.breaks) {
+    if (noticedStep !== null || (remediedStep !== null && remedies.length > 0)) continue;
+    change(state, number, { noticedStep: state.step });
+    answered.push(number);
+  }
+  state.notices = [...state.notices, { step: state.step, breaks: answered }];
+}
+
+/** Closes every break of which nothing is left: each surface with a role that it spoiled is replaced, covered or thrown away. */
+export function closeAnswered(state: LedgerState): void {
+  for (const { number, spread, remediedStep } of state.breaks) {
+    if (remediedStep !== null || spread.length === 0) continue;
+    if (spread.every(({ surface }) => isAnswered(recordOf(state, surface)))) change(state, number, { remediedStep: state.step });
+  }
+}
+
+const isAnswered = (record: SurfaceRecord): boolean => record.retired || record.surface.role === 'none' || (record.away && isItem(record));
+
+export function change(state: LedgerState, number: number, part: Partial<Break>): void {
+  const changed = { ...breakOf(state, number), ...part };
+  state.breaks = state.breaks.map((known) => (known.number === number ? changed : known));
+}
+
+function changeNote(state: LedgerState, number: number, part: Partial<BreakNote>): void {
+  state.notes = state.notes.map((note, k) => (k === number - 1 ? { ...note, ...part } : note));
+}
+
+export function breakOf(state: LedgerState, number: number): Break {
+  const known = state.breaks[number - 1];
+  assert(known !== undefined, `break ${number} exists`);
+  return known;
+}

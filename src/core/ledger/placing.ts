@@ -1,0 +1,87 @@
+import { breakOf, change, escalate, openOrJoin } from './breakList.ts';
+import type { Fact, Zone } from './fact.ts';
+import type { LedgerState, SurfaceRecord } from './ledgerState.ts';
+import { recordOf } from './ledgerState.ts';
+import type { RuleIndex } from './rules/ruleIndex.ts';
+import { addCause, breakAtRoot, carryOn } from './spoiling.ts';
+import { judgeReturn, leaveField } from './touching.ts';
+
+type FactOf<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
+
+/** A surface came to a place that matters without a touch. */
+export function enterZone(state: LedgerState, rules: RuleIndex, fact: FactOf<'zone.entered'>): void {
+  const record = recordOf(state, fact.surface);
+  if (record.retired || record.zones.includes(fact.zone)) return;
+  record.zones.push(fact.zone);
+  if (fact.zone === 'margin' && record.taint === 'clean') {
+    record.taint = 'place';
+    record.because = 'margin';
+  }
+  if (fact.zone === 'offField') leaveField(state, record);
+  const unsterile = record.taint === 'nature' || record.taint === 'place';
+  const verdict = rules.zone(fact.zone, record.surface.kind, unsterile);
+  if (!verdict) return;
+  const { step, x, y } = fact;
+  const root = { rule: verdict.rule, step, x, y, lost: record, against: null, touch: null };
+  if (verdict.trigger.loses === 'nothing') openOrJoin(state, root);
+  else breakAtRoot(state, root, sameThing(state, record), null);
+}
+
+export function leaveZone(state: LedgerState, rules: RuleIndex, surface: string, zone: Zone): void {
+  const record = recordOf(state, surface);
+  const at = record.zones.indexOf(zone);
+  if (at < 0) return;
+  record.zones.splice(at, 1);
+  if (zone === 'offField') {
+    record.away = false;
+    judgeReturn(state, rules, record);
+  }
+  if (zone === 'overField') withdraw(state, record);
+}
+
+/** The parts of a thing that are of the same kind, the given one first. */
+function sameThing(state: LedgerState, record: SurfaceRecord): SurfaceRecord[] {
+  const { thing, kind } = record.surface;
+  const parts = [...state.surfaces.values()].filter((other) => other !== record && other.surface.thing === thing && other.surface.kind === kind);
+  return [record, ...parts];
+}
+
+/** The risk of an arm over the field is over once no part of its thing is there. */
+function withdraw(state: LedgerState, record: SurfaceRecord): void {
+  if (sameThing(state, record).some(({ zones }) => zones.includes('overField'))) return;
+  for (const { number, spread, remediedStep } of state.breaks) {
+    const note = state.notes[number - 1]!;
+    const over = spread.length === 0 && note.concerns.length === 0 && remediedStep === null;
+    if (over && note.thing === record.surface.thing) change(state, number, { remediedStep: state.step });
+  }
+}
+
+export function drift(state: LedgerState, rules: RuleIndex, fact: FactOf<'drape.drifted'>): void {
+  const site = recordOf(state, fact.site);
+  const rule = rules.drift(fact.direction);
+  if (!rule || site.retired) return;
+  const { step, x, y } = fact;
+  const root = { rule, step, x, y, lost: site, against: null, touch: null, concerns: [fact.drape, site.surface.thing] };
+  if (fact.direction === 'toward') breakAtRoot(state, root, [site], null);
+  else openOrJoin(state, root);
+}
+
+/**
+ * Something was used at the site. What an earlier break had spoiled takes that break to the site; what was never sterile, or had
+ * left the field, makes a break of its own.
+ */
+export function use(state: LedgerState, rules: RuleIndex, fact: FactOf<'used'>): void {
+  const thing = recordOf(state, fact.surface);
+  const site = recordOf(state, fact.site);
+  const rule = rules.used;
+  if (!rule || thing.taint === 'clean' || site.retired || thing.retired) return;
+  const { step, x, y } = fact;
+  if (thing.taint === 'break') {
+    if (site.taint === 'clean') carryOn(state, thing, site, null);
+    else addCause(state, { surface: site.surface.id, from: thing.surface.id, touch: null, rule: rule.id, break: breakOf(state, thing.break).number });
+    escalate(state, thing.break, rule);
+    return;
+  }
+  const root = { rule, step, x, y, lost: site, against: thing, touch: null };
+  breakAtRoot(state, root, [site], thing.taint === 'place' ? thing : null);
+}

@@ -1,0 +1,77 @@
+import type { Rule } from './rule.ts';
+import { FIELD, PREPARED } from './kinds.ts';
+import { catheterGuideline, commonBreaks, gownZones, teachingTexts } from './sources.ts';
+import { SUBJECTS } from './subjects.ts';
+
+const againstSkin: readonly Rule[] = SUBJECTS.map((subject) => ({
+  id: `${subject.id}-on-skin`,
+  title: `${subject.words} on unprepared skin`,
+  statement: `${subject.words} that touches skin which was not prepared is no longer sterile.`,
+  sentence: '{surface} on the {against}.',
+  triggers: [{ kind: 'touch', surfaces: subject.kinds, against: ['patientSkin'], because: 'nature' }],
+  values: [],
+  severity: 'major',
+  remedies: subject.remedies,
+  source: commonBreaks,
+  mark: 'memory',
+}));
+
+const againstFace: readonly Rule[] = SUBJECTS.map((subject) => ({
+  id: subject.id === 'glove' ? 'hand-on-face' : `${subject.id}-on-face`,
+  title: subject.id === 'glove' ? 'A gloved hand on mask or face' : `${subject.words} against mask or face`,
+  statement: `Mask, face and cap are not sterile; ${subject.words.toLowerCase()} that touches them is spoiled. Ask the assistant for an itch.`,
+  sentence: '{surface} on the {against}.',
+  triggers: [{ kind: 'touch', surfaces: subject.kinds, against: ['face'], because: 'nature' }],
+  values: [],
+  severity: 'major',
+  remedies: subject.remedies,
+  source: commonBreaks,
+  mark: 'memory',
+}));
+
+const againstUpperSleeve: readonly Rule[] = SUBJECTS.map((subject) => ({
+  id: `${subject.id}-on-upper-sleeve`,
+  title: `${subject.words} against the sleeve above the elbow`,
+  statement: `The sleeve is sterile from the cuff to 5 cm above the elbow; ${subject.words.toLowerCase()} that touches it higher up is spoiled.`,
+  sentence: '{surface} against the {against}.',
+  triggers: [{ kind: 'touch', surfaces: subject.kinds, against: ['outerSleeve'], because: 'nature' }],
+  values: [{ name: 'sterile sleeve above the elbow', value: 0.05, unit: 'm', policy: 'sleeveAboveElbowM', published: 'to the elbow, or 5 cm (2 in) above it' }],
+  severity: 'major',
+  remedies: subject.remedies,
+  source: teachingTexts,
+  mark: 'looked-up',
+}));
+
+const bodyOnField: Rule = {
+  id: 'body-on-field',
+  title: 'Upper sleeve or face on the field',
+  statement: 'Elbow, upper sleeve beyond its sterile part, or face that touches the field spoils what it touched.',
+  sentence: '{against} on the {surface}.',
+  triggers: [{ kind: 'touch', surfaces: FIELD, against: ['outerSleeve', 'face'], because: 'nature' }],
+  values: [{ name: 'sterile sleeve above the elbow', value: 0.05, unit: 'm', policy: 'sleeveAboveElbowM', published: 'to the elbow, or 5 cm (2 in) above it' }],
+  severity: 'major',
+  remedies: ['coverDrape'],
+  source: gownZones,
+  mark: 'looked-up',
+};
+
+const touchesPreparedSkin: Rule = {
+  id: 'prepared-skin-touched',
+  title: 'Prepared skin touched by something unsterile',
+  statement: 'Skin that was prepared stays so only while nothing unsterile touches it; then it is prepared and draped again.',
+  sentence: '{against} on the {surface}.',
+  triggers: [{
+    kind: 'touch',
+    surfaces: PREPARED,
+    against: ['rail', 'pole', 'machine', 'bed', 'floor', 'tableEdge', 'bin', 'face', 'bareCord', 'sheathTail', 'outerSleeve'],
+    because: 'nature',
+  }],
+  values: [],
+  severity: 'major',
+  remedies: ['prepAndDrape'],
+  source: catheterGuideline,
+  mark: 'memory',
+};
+
+/** Touches with the operator's and the patient's own bodies. */
+export const BODY_RULES: readonly Rule[] = [...againstSkin, ...againstFace, ...againstUpperSleeve, bodyOnField, touchesPreparedSkin];

@@ -1,0 +1,69 @@
+import type { RemedyId } from '../../commands/command.ts';
+import type { Scenario } from '../../scenario/schema.ts';
+import type { Severity } from '../break.ts';
+import type { Zone } from '../fact.ts';
+import type { SurfaceKind } from '../surface.ts';
+
+/**
+ * Why a surface that is met counts as unsterile without a break of this run: by nature (a rail), because it lies in the margin,
+ * or because it left the field.
+ */
+export type Because = 'nature' | 'margin' | 'offField';
+
+/** What makes a rule speak; data only. */
+export type Trigger =
+  /**
+   * A surface of kind `surfaces` that is still sterile or prepared meets one of kind `against` that is unsterile for the reason
+   * given. `whenBack`: only once the latter is back on the field. `otherThing`: not between two parts of the same thing.
+   */
+  | {
+      readonly kind: 'touch';
+      readonly surfaces: readonly SurfaceKind[];
+      readonly against: readonly SurfaceKind[];
+      readonly because: Because;
+      readonly whenBack?: true;
+      readonly otherThing?: true;
+    }
+  /** `loses: 'thing'`: every sterile surface of that kind of the same thing is lost; `'nothing'`: risk without loss. */
+  | { readonly kind: 'zone'; readonly zone: Zone; readonly surfaces: readonly SurfaceKind[] | 'unsterile'; readonly loses: 'thing' | 'nothing' }
+  | { readonly kind: 'drift'; readonly direction: 'toward' | 'away'; readonly loses: 'site' | 'nothing' }
+  | { readonly kind: 'used' };
+
+export interface PublishedSource {
+  readonly title: string;
+  readonly body: string;
+  /** Null for an undated page. */
+  readonly year: number | null;
+  readonly recommendation?: string;
+}
+
+export interface RuleValue {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: 'm';
+  /** Entry of the scenario's policy that sets it. */
+  readonly policy?: keyof Scenario['policy'];
+  /** What published rules and local policies say. */
+  readonly published: string;
+}
+
+/** One row of the rule book. */
+export interface Rule {
+  readonly id: string;
+  readonly title: string;
+  readonly statement: string;
+  /** How a break of it is told; `{surface}` and `{against}` stand for the words of the surfaces. */
+  readonly sentence: string;
+  /** Any one of them makes the rule speak. */
+  readonly triggers: readonly Trigger[];
+  readonly values: readonly RuleValue[];
+  /** Severity at the least; what the break reaches may raise it. */
+  readonly severity: Severity;
+  /** What answers it, the most fitting first. */
+  readonly remedies: readonly RemedyId[];
+  readonly source: PublishedSource | 'common practice';
+  /** How far the source was checked: read in a copy, known from general knowledge, or worked out from such. */
+  readonly mark: 'looked-up' | 'memory' | 'derived';
+  /** Where practice differs: the scenario's entry, what is seen, and the value of that entry that switches the rule off. */
+  readonly policy?: { readonly key: keyof Scenario['policy']; readonly seen: string; readonly offWhen?: string };
+}
