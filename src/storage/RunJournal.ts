@@ -2,7 +2,7 @@ import { packCommands } from '../core/recording/packedCommands.ts';
 import type { RunFile, RunHeader } from '../core/recording/recording.ts';
 import type { RunIncrement } from '../core/recording/Recorder.ts';
 import type { RunSnapshot } from '../core/run/contract.ts';
-import { partsOf, RECORD_VERSION, type PartRecord, type RunDatabase } from './database.ts';
+import { partsOf, RECORD_VERSION, writeWhole, type PartRecord, type RunDatabase } from './database.ts';
 import { dropOldRuns } from './dropOldRuns.ts';
 import type { RunLocks } from './runLocks.ts';
 import { INTERRUPTED, storeFault } from './storeFault.ts';
@@ -40,7 +40,7 @@ export class RunJournal {
 
   /** Writes the whole finished run in place of its parts; the oldest finished runs make room. Frees the run. */
   async finish(run: RunFile): Promise<string | null> {
-    const notice = await this.inTurn((database) => this.writeWhole(database, run));
+    const notice = await this.inTurn((database) => this.replace(database, run));
     this.locks.release(this.header.runId);
     return notice;
   }
@@ -74,33 +74,27 @@ export class RunJournal {
     const [increments, snapshot] = [[...this.waiting], this.snapshot];
     if (increments.length === 0) return;
     const { runId } = this.header;
-    const transaction = database.transaction(['runs', 'parts', 'snapshots'], 'readwrite');
-    const before = await transaction.objectStore('runs').get(runId);
-    const [fromStep, toStep] = [increments[0]!.fromStep, increments.at(-1)!.toStep];
-    if ((before?.steps ?? 0) !== fromStep) throw new Interrupted();
-    const part = before?.parts ?? 0;
-    const stretch = { fromStep, toStep, commands: increments.flatMap(({ commands }) => commands), hashes: increments.flatMap(({ hashes }) => hashes) };
-    await Promise.all([
-      transaction.objectStore('parts').put(this.partRecord(part, stretch)),
-      transaction.objectStore('runs').put({ version: RECORD_VERSION, runId, header: this.header, parts: part + 1, steps: toStep, result: null }),
-      snapshot && transaction.objectStore('snapshots').put({ version: RECORD_VERSION, runId, snapshot }),
-      transaction.done,
-    ]);
+    const stretch = joined(increments);
+    await writeWhole(database, async (transaction) => {
+      const before = await transaction.objectStore('runs').get(runId);
+      if ((before?.steps ?? 0) !== stretch.fromStep) throw new Interrupted();
+      const part = before?.parts ?? 0;
+      await transaction.objectStore('parts').put(this.partRecord(part, stretch));
+      await transaction.objectStore('runs').put({ version: RECORD_VERSION, runId, header: this.header, parts: part + 1, steps: stretch.toStep, result: null });
+      if (snapshot) await transaction.objectStore('snapshots').put({ version: RECORD_VERSION, runId, snapshot });
+    });
     this.waiting = this.waiting.slice(increments.length);
     if (this.snapshot === snapshot) this.snapshot = null;
   }
 
-  private async writeWhole(database: RunDatabase, run: RunFile): Promise<void> {
+  private async replace(database: RunDatabase, run: RunFile): Promise<void> {
     const { runId } = this.header;
-    const transaction = database.transaction(['runs', 'parts', 'snapshots'], 'readwrite');
-    const parts = transaction.objectStore('parts');
-    await Promise.all([
-      parts.delete(partsOf(runId)),
-      parts.put(this.partRecord(0, { ...run, fromStep: 0, toStep: run.steps })),
-      transaction.objectStore('runs').put({ version: RECORD_VERSION, runId, header: run.header, parts: 1, steps: run.steps, result: run.result }),
-      transaction.objectStore('snapshots').delete(runId),
-      transaction.done,
-    ]);
+    await writeWhole(database, async (transaction) => {
+      await transaction.objectStore('parts').delete(partsOf(runId));
+      await transaction.objectStore('parts').put(this.partRecord(0, { ...run, fromStep: 0, toStep: run.steps }));
+      await transaction.objectStore('runs').put({ version: RECORD_VERSION, runId, header: run.header, parts: 1, steps: run.steps, result: run.result });
+      await transaction.objectStore('snapshots').delete(runId);
+    });
     this.waiting = [];
     await dropOldRuns(database);
   }
@@ -110,3 +104,11 @@ export class RunJournal {
     return { version: RECORD_VERSION, runId: this.header.runId, part, fromStep, toStep, commands: packCommands(commands), hashes };
   }
 }
+
+/** Increments in a row as one. */
+const joined = (increments: readonly RunIncrement[]): RunIncrement => ({
+  fromStep: increments[0]!.fromStep,
+  toStep: increments.at(-1)!.toStep,
+  commands: increments.flatMap(({ commands }) => commands),
+  hashes: increments.flatMap(({ hashes }) => hashes),
+});

@@ -1,4 +1,4 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction } from 'idb';
 import type { PackedCommands } from '../core/recording/packedCommands.ts';
 import type { RunHeader } from '../core/recording/recording.ts';
 import type { RunSnapshot } from '../core/run/contract.ts';
@@ -47,6 +47,28 @@ interface RunTables extends DBSchema {
 }
 
 export type RunDatabase = IDBPDatabase<RunTables>;
+
+type Writing = IDBPTransaction<RunTables, ('runs' | 'parts' | 'snapshots')[], 'readwrite'>;
+
+/** Does `work` whole or not at all; rejects when it did not. */
+export async function writeWhole(database: RunDatabase, work: (transaction: Writing) => Promise<unknown>): Promise<void> {
+  const transaction = database.transaction(['runs', 'parts', 'snapshots'], 'readwrite');
+  try {
+    await Promise.all([work(transaction), transaction.done]);
+  } catch (error) {
+    abort(transaction);
+    throw error;
+  }
+}
+
+/** A request that could not even be made leaves its transaction alive, with what was asked before. */
+function abort(transaction: Writing): void {
+  try {
+    transaction.abort();
+  } catch {
+    // It had ended by itself.
+  }
+}
 
 /** Keys of all parts of a run. */
 export const partsOf = (runId: string): IDBKeyRange => IDBKeyRange.bound([runId, 0], [runId, Number.MAX_SAFE_INTEGER]);

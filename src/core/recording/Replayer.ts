@@ -14,12 +14,13 @@ export class Replayer {
   private readonly recording: RunFile;
   private next = 0;
 
-  /** With `run`, goes on from that run's present step, which its caller knows to belong to the recording. */
+  /** With `run`, goes on from that run's present step, which is compared as well. */
   constructor(recording: RunFile, makeRun: MakeRun, run?: RunContract) {
     this.recording = recording;
     this.run = run ?? makeRun(recording.header.scenario, recording.header.seed);
     const found = recording.commands.findIndex(({ step }) => step >= this.run.stepCount);
     this.next = found < 0 ? recording.commands.length : found;
+    if (this.run.stepCount > 0) this.compare(this.run.stepCount);
   }
 
   /** All recorded steps are done, or the run ended before them. */

@@ -1,6 +1,6 @@
 import { failure, success, type Result } from '../base/result.ts';
 import type { RunContract, RunSnapshot } from '../run/contract.ts';
-import { isSameSimulation, type MakeRun, type RunFile } from './recording.ts';
+import { HASH_STEPS, isSameSimulation, type MakeRun, type RunFile } from './recording.ts';
 import { Recorder } from './Recorder.ts';
 import { Replayer } from './Replayer.ts';
 
@@ -14,13 +14,13 @@ export interface ResumedRun {
 export type ResumeError = { readonly kind: 'otherSimulation' } | { readonly kind: 'finished' } | { readonly kind: 'diverged'; readonly step: number };
 
 /**
- * Takes a broken-off run up again. The snapshot saves time only: without one, or when it does not fit, the whole recording is played
- * from the beginning. The states on the way must be the recorded ones.
+ * Takes a broken-off run up again. The snapshot saves time only: without one, when it is not of a step with a state hash (every 120th)
+ * or when it does not fit, the whole recording is played from the beginning. All states on the way must be the recorded ones.
  */
 export function resumeRun(recording: RunFile, makeRun: MakeRun, snapshot: RunSnapshot | null): Result<ResumedRun, ResumeError> {
   if (recording.result !== null) return failure({ kind: 'finished' });
   if (!isSameSimulation(recording.header)) return failure({ kind: 'otherSimulation' });
-  const fromSnapshot = snapshot && snapshot.step <= recording.steps ? playOut(recording, makeRun, snapshot) : null;
+  const fromSnapshot = snapshot && snapshot.step % HASH_STEPS === 0 && snapshot.step <= recording.steps ? playOut(recording, makeRun, snapshot) : null;
   const played = fromSnapshot?.firstDivergentStep === null ? fromSnapshot : playOut(recording, makeRun, null);
   if (!played) return failure({ kind: 'diverged', step: 0 });
   if (played.firstDivergentStep !== null) return failure({ kind: 'diverged', step: played.firstDivergentStep });
