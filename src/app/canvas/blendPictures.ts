@@ -1,0 +1,55 @@
+import type { HandPicture, ItemPicture, Pose, RoomPicture, StrandPicture } from '../../core/room/picture.ts';
+
+const mix = (a: number, b: number, t: number): number => a + (b - a) * t;
+
+/** The instant between two pictures, 0 the previous and 1 the current one; what has no in-between is taken from the current one. */
+export function blendPictures(previous: RoomPicture, current: RoomPicture, t: number): RoomPicture {
+  if (t >= 1 || previous === current) return current;
+  return {
+    ...current,
+    torsoX: mix(previous.torsoX, current.torsoX, t),
+    hands: { left: blendHand(previous.hands.left, current.hands.left, t), right: blendHand(previous.hands.right, current.hands.right, t) },
+    strands: current.strands.map((strand) => blendStrand(previous.strands.find(({ id }) => id === strand.id), strand, t)),
+    items: current.items.map((item) => blendItem(previous.items.find(({ id }) => id === item.id), item, t)),
+    patientOutline: current.patientOutline.length === previous.patientOutline.length
+      ? current.patientOutline.map(([x, y], i) => [mix(previous.patientOutline[i]![0], x, t), mix(previous.patientOutline[i]![1], y, t)] as const)
+      : current.patientOutline,
+    skinX: blendRow(previous.skinX, current.skinX, t),
+    skinY: blendRow(previous.skinY, current.skinY, t),
+    gelOnSite: mix(previous.gelOnSite, current.gelOnSite, t),
+    outletX: mix(previous.outletX, current.outletX, t),
+    outletY: mix(previous.outletY, current.outletY, t),
+    levelX: blendRow(previous.levelX, current.levelX, t),
+    levelY: blendRow(previous.levelY, current.levelY, t),
+  };
+}
+
+function blendRow(previous: Float64Array, current: Float64Array, t: number): Float64Array {
+  return previous.length === current.length ? current.map((value, i) => mix(previous[i]!, value, t)) : current;
+}
+
+/** Directions stay unit vectors. */
+function blendPose(previous: Pose, current: Pose, t: number): Pose {
+  const c = mix(previous.c, current.c, t);
+  const s = mix(previous.s, current.s, t);
+  const length = Math.hypot(c, s);
+  const turned = length > 1e-6 ? { c: c / length, s: s / length } : { c: current.c, s: current.s };
+  return { x: mix(previous.x, current.x, t), y: mix(previous.y, current.y, t), ...turned };
+}
+
+function blendHand(previous: HandPicture, current: HandPicture, t: number): HandPicture {
+  const between = (key: 'shoulderX' | 'shoulderY' | 'elbowX' | 'elbowY' | 'wristX' | 'wristY'): number => mix(previous[key], current[key], t);
+  return {
+    ...current, ...blendPose(previous, current, t),
+    shoulderX: between('shoulderX'), shoulderY: between('shoulderY'), elbowX: between('elbowX'), elbowY: between('elbowY'),
+    wristX: between('wristX'), wristY: between('wristY'),
+  };
+}
+
+function blendItem(previous: ItemPicture | undefined, current: ItemPicture, t: number): ItemPicture {
+  return previous === undefined || previous.gone !== current.gone ? current : { ...current, ...blendPose(previous, current, t) };
+}
+
+function blendStrand(previous: StrandPicture | undefined, current: StrandPicture, t: number): StrandPicture {
+  return previous === undefined ? current : { ...current, x: blendRow(previous.x, current.x, t), y: blendRow(previous.y, current.y, t) };
+}

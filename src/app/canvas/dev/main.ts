@@ -1,0 +1,27 @@
+import { createStage } from '../stage.ts';
+import type { RendererChoice } from '../render/chooseBackend.ts';
+import type { Framing } from '../camera.ts';
+import type { RoomPicture } from '../../../core/room/picture.ts';
+import { makeFixture, type FixtureName } from './fixture.ts';
+
+/** Shows a fixture; `?scene=field|marked|open|aside&framing=field|reach|room&renderer=canvas|webgl&shown=1`. */
+const query = new URLSearchParams(location.search);
+const shown = query.get('shown') === '1';
+const stage = await createStage(document.querySelector<HTMLElement>('#host')!, {
+  renderer: (query.get('renderer') ?? 'canvas') as RendererChoice, reducedMotion: true, shown,
+});
+const picture = makeFixture((query.get('scene') ?? 'field') as FixtureName);
+stage.camera.fit((query.get('framing') ?? 'field') as Framing);
+const draw = (previous = picture, current = picture, blend = 1): void => stage.draw(previous, current, blend, { activeHand: 'right', shown });
+draw();
+draw();
+addEventListener('resize', () => { stage.resize(); draw(); });
+
+/** Hands and cord a little further, so that every frame has something new. */
+function moved(phase: number): RoomPicture {
+  const by = 0.02 * Math.sin(phase);
+  const hands = { left: { ...picture.hands.left, y: picture.hands.left.y + by }, right: { ...picture.hands.right, x: picture.hands.right.x + by } };
+  const strands = picture.strands.map((strand) => ({ ...strand, y: strand.y.map((y, i) => y + by * 0.2 * Math.sin(i)) }));
+  return { ...picture, hands, strands };
+}
+Object.assign(window, { __draw: draw, __moved: moved, __stage: stage, __ready: true });

@@ -1,0 +1,19 @@
+/** What is drawn, back to front. The cord passes over the sleeves and under the hands. */
+export const DRAWING_ORDER = [
+  'wall', 'pole', 'kitTable', 'bin', 'machine', 'assistant',
+  'operatorBody',
+  'bed', 'patient',
+  'drapeFar', 'rails', 'drapeEdge', 'skinSurface', 'level', 'lyingThings', 'sleeves', 'neckband', 'cord', 'hands', 'labels',
+] as const;
+export type LayerName = (typeof DRAWING_ORDER)[number];
+
+/** Neighbouring layers that hold still and are kept as one picture; the others are drawn anew in every frame. */
+export const STILL_GROUPS = {
+  room: ['wall', 'pole', 'kitTable', 'bin', 'machine', 'assistant'],
+  operator: ['operatorBody'],
+  bed: ['bed', 'patient'],
+} as const satisfies Record<string, readonly LayerName[]>;
+export type StillGroup = keyof typeof STILL_GROUPS;
+
+const still = new Set<LayerName>(Object.values(STILL_GROUPS).flat());
+export const MOVING_LAYERS: readonly LayerName[] = DRAWING_ORDER.filter((name) => !still.has(name));

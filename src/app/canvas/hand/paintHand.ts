@@ -1,0 +1,126 @@
+import type { SurfaceMark } from '../../../core/room/picture.ts';
+import { ACCENT, GLOVE_LINE } from '../palette.ts';
+import { turning } from '../pen/affine.ts';
+import { ellipsePath } from '../pen/curves.ts';
+import { paintMark } from '../pen/hatch.ts';
+import { joinPaths, parsePath, type PathData } from '../pen/pathData.ts';
+import type { Pen } from '../pen/pen.ts';
+import { ASSISTANT_HAND_SHADE, CUFF_SHADE, GLOVE_SHADE } from '../pen/shades.ts';
+import { outlinesOf, type Outlines } from './outlines.ts';
+import type { Finger, FingerLayer, HandShape } from './poses.ts';
+
+export type HandPart = 'fingers' | 'palm' | 'back' | 'cuff';
+
+export interface HandDrawing {
+  readonly shape: HandShape;
+  readonly skin: 'glove' | 'assistant';
+  /** Angle of the cuff against the hand, in degrees, as seen in the hand's own frame. */
+  readonly cuffDeg: number;
+  /** 0 to 1: how much of the outline of the active hand is seen. */
+  readonly active: number;
+  readonly marks: Readonly<Record<HandPart, SurfaceMark>>;
+  /** Draws what the hand holds, between far and near fingers. */
+  readonly tool?: () => void;
+}
+
+export const NO_MARKS: HandDrawing['marks'] = { fingers: 'sterile', palm: 'sterile', back: 'sterile', cuff: 'sterile' };
+
+const CUFF = parsePath('M2 -26C-10 -28 -22 -32 -32 -35C-44 -38 -54 -40 -68 -42C-72 -28 -72 28 -68 41C-54 40 -44 38 -32 35C-22 33 -10 29 2 27Z');
+const CUFF_ROOT = parsePath('M4 -25.6C-4 -26.4 -10 -28 -16 -30L-16 30C-10 28.4 -4 27 4 26.6Z');
+const BARE_ROOT = parsePath('M10 -27.6C0 -27 -8 -27 -14 -27.4L-14 28C-8 27.4 0 27.6 10 29.6Z');
+const THUMB_ROOT = parsePath('M-6 -26C6 -30 16 -36 30 -40L46 -30C44 -16 30 -2 16 2L-6 6Z');
+const WRIST = ellipsePath(0, 0, 26.4);
+const WRIST_FILL = ellipsePath(0, 0, 25.2);
+const ASSISTANT_LINE = '#855E45';
+
+/** Draws a hand; the pen's frame is that of the hand, in millimetres. */
+export function paintHand(pen: Pen, hand: HandDrawing): void {
+  const gloved = hand.skin === 'glove';
+  const outlines = outlinesOf(hand.shape, gloved);
+  const body = new HandBody(pen, hand, outlines);
+  if (hand.active > 0) body.paintOutline();
+  if (gloved) body.paintCuff();
+  body.paintLayer('far');
+  if (hand.shape.toolAfter === 'far') hand.tool?.();
+  body.paintPalmEdge();
+  if (hand.shape.toolAfter === 'palm') hand.tool?.();
+  body.paintLayer('near');
+  body.paintPalm();
+  body.paintLayer('front');
+  body.paintThumbRoot();
+  body.paintCreases();
+}
+
+/** The steps of drawing one hand, in the order of `paintHand`. */
+class HandBody {
+  private readonly cuffPen: Pen;
+  private readonly gloved: boolean;
+  private readonly style: { fill: typeof GLOVE_SHADE; line: string };
+
+  constructor(private readonly pen: Pen, private readonly hand: HandDrawing, private readonly outlines: Outlines) {
+    this.cuffPen = pen.in(turning(hand.cuffDeg));
+    this.gloved = hand.skin === 'glove';
+    this.style = this.gloved ? { fill: GLOVE_SHADE, line: GLOVE_LINE } : { fill: ASSISTANT_HAND_SHADE, line: ASSISTANT_LINE };
+  }
+
+  private get silhouette(): PathData { return joinPaths([...Object.values(this.outlines), this.hand.shape.palm, WRIST]); }
+
+  /** Accent with a white casing, so that it holds on cloth, skin and gown alike. */
+  paintOutline(): void {
+    const { accent } = this.pen.weights;
+    for (const [line, weight] of [['#FFFFFF', accent + 4], [ACCENT, accent]] as const) {
+      this.cuffPen.path(CUFF, { line, weight, alpha: this.hand.active });
+      this.pen.path(this.silhouette, { line, weight, alpha: this.hand.active });
+    }
+  }
+
+  paintCuff(): void {
+    this.pen.path(WRIST, this.style);
+    this.cuffPen.path(CUFF, { fill: CUFF_SHADE, line: GLOVE_LINE });
+    paintMark(this.cuffPen, CUFF, this.hand.marks.cuff);
+  }
+
+  paintLayer(layer: FingerLayer): void {
+    const { order, toolAfter } = this.hand.shape;
+    for (const [finger, own] of order) {
+      if (own !== layer) continue;
+      this.paintFinger(finger);
+      if (toolAfter === finger) this.hand.tool?.();
+    }
+  }
+
+  private paintFinger(finger: Finger): void {
+    this.pen.path(this.outlines[finger], this.style);
+    paintMark(this.pen, this.outlines[finger], this.hand.marks.fingers);
+  }
+
+  paintPalmEdge(): void { this.pen.path(this.hand.shape.palm, this.style); }
+
+  /** The palm covers the roots of the fingers and the end of the cuff. */
+  paintPalm(): void {
+    const { palm } = this.hand.shape;
+    const { marks } = this.hand;
+    this.pen.path(palm, { fill: this.style.fill });
+    if (this.gloved) {
+      this.pen.path(WRIST_FILL, { fill: this.style.fill });
+      this.cuffPen.path(CUFF_ROOT, { fill: GLOVE_SHADE });
+    } else this.pen.path(BARE_ROOT, { fill: this.style.fill });
+    // The back of the hand is what the viewer sees; the palm side shows at its lower edge.
+    const worse = marks.back === 'sterile' ? marks.palm : marks.back;
+    if (worse === 'became') this.pen.clipped(palm, () => paintMark(this.pen, palm, worse));
+    else paintMark(this.pen, palm, worse);
+  }
+
+  paintThumbRoot(): void {
+    if (this.hand.shape.thumbRoot && this.hand.marks.back === 'sterile' && this.hand.marks.palm === 'sterile') this.pen.path(THUMB_ROOT, { fill: this.style.fill });
+  }
+
+  paintCreases(): void {
+    const { line } = this.style;
+    this.hand.shape.creases.forEach((crease, i, all) => this.pen.path(crease, { line, weight: 'h', alpha: i < all.length - 2 ? 0.62 : 0.32 }));
+    if (!this.gloved) return;
+    this.cuffPen.path('M-63 -41C-66 -30 -66 28 -63 40', { line, weight: 'd', alpha: 0.8 });
+    this.cuffPen.path('M-50 -37C-44 -30 -40 -20 -38 -8M-54 33C-46 26 -42 18 -38 8M-26 -31C-20 -22 -18 -12 -20 -2M-28 32C-22 24 -18 16 -18 8', { line, weight: 'h', alpha: 0.5 });
+    this.pen.path('M-2 -17C3 -9 3 9 -2 17M7 -19C10 -13 11 -6 10 1', { line, weight: 'h', alpha: 0.4 });
+  }
+}

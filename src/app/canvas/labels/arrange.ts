@@ -1,0 +1,75 @@
+import { SIDES } from '../../../core/base/side.ts';
+import type { Frame } from '../frame.ts';
+import type { LabelPlace, Offset } from './places.ts';
+
+interface Box { readonly x0: number; readonly y0: number; readonly x1: number; readonly y1: number }
+
+/** A label that found room. CSS pixels of the host. */
+export interface PlacedLabel {
+  readonly words: string;
+  /** Left upper corner of the words. */
+  readonly x: number;
+  readonly y: number;
+  /** End of the leader at the words. */
+  readonly tieX: number;
+  readonly tieY: number;
+  readonly offset: Offset;
+}
+
+export interface Surroundings {
+  readonly frame: Pick<Frame, 'camera' | 'picture' | 'pen'>;
+  readonly measure: (words: string) => { readonly wide: number; readonly high: number };
+}
+
+/** A label keeps its place while its words are this near to it, so that names do not jump, in CSS pixels. */
+const KEEP_PX = 60;
+const HAND_HALF_M = 0.1;
+
+/** Puts the labels beside their points so that no two overlap, none covers a hand and all lie on the screen; others are left out. */
+export function arrange(places: readonly LabelPlace[], before: readonly PlacedLabel[], around: Surroundings): PlacedLabel[] {
+  const taken: Box[] = handBoxes(around);
+  const placed: PlacedLabel[] = [];
+  for (const place of places) {
+    const old = before.find(({ words }) => words === place.words);
+    const label = find(place, old, taken, around);
+    if (label === null) continue;
+    const { wide, high } = around.measure(place.words);
+    taken.push({ x0: label.x, y0: label.y, x1: label.x + wide, y1: label.y + high });
+    placed.push(label);
+  }
+  return placed;
+}
+
+function find(place: LabelPlace, old: PlacedLabel | undefined, taken: readonly Box[], { frame: { camera }, measure }: Surroundings): PlacedLabel | null {
+  const point = camera.roomToScreen(place.x, place.y);
+  if (point.x < 4 || point.y < 4 || point.x > camera.widthPx - 4 || point.y > camera.heightPx - 4) return null;
+  const size = measure(place.words);
+  const fits = (label: PlacedLabel): boolean => {
+    const box = { x0: label.x, y0: label.y, x1: label.x + size.wide, y1: label.y + size.high };
+    const onScreen = box.x0 > 4 && box.y0 > 4 && box.x1 < camera.widthPx - 4 && box.y1 < camera.heightPx - 4;
+    return onScreen && !taken.some((other) => box.x0 < other.x1 && other.x0 < box.x1 && box.y0 < other.y1 && other.y0 < box.y1);
+  };
+  const fresh = place.offsets.map((offset) => at(place.words, point, offset, size));
+  if (old !== undefined && fits(old)) {
+    const same = at(place.words, point, old.offset, size);
+    if (Math.hypot(same.x - old.x, same.y - old.y) < KEEP_PX) return old;
+  }
+  return fresh.find(fits) ?? null;
+}
+
+function at(words: string, point: { x: number; y: number }, offset: Offset, { wide, high }: { wide: number; high: number }): PlacedLabel {
+  const [dx, dy, align] = offset;
+  const tieX = point.x + dx;
+  const tieY = point.y + dy;
+  const x = align === 'left' ? tieX : align === 'right' ? tieX - wide : tieX - wide / 2;
+  return { words, offset, x, y: align === 'centre' ? (dy < 0 ? tieY - high : tieY) : tieY - high / 2, tieX, tieY };
+}
+
+function handBoxes({ frame: { camera, picture } }: Surroundings): Box[] {
+  return SIDES.map((side) => {
+    const { x, y } = picture.hands[side];
+    const a = camera.roomToScreen(x - HAND_HALF_M, y + HAND_HALF_M * 0.7);
+    const b = camera.roomToScreen(x + HAND_HALF_M, y - HAND_HALF_M * 0.7);
+    return { x0: a.x, y0: a.y, x1: b.x, y1: b.y };
+  });
+}

@@ -1,0 +1,69 @@
+import type { Frame } from '../frame.ts';
+import { QUIET_INK } from '../palette.ts';
+import { drawLabel, type LabelArt } from './labelArt.ts';
+import { arrange, type PlacedLabel } from './arrange.ts';
+import { labelPlaces } from './places.ts';
+
+/** Labels look for new places this often; calm for people who read slowly. */
+const PERIOD_MS = 500;
+const SLOW_PERIOD_MS = 2500;
+const LEVEL_WORDS = 'no hands below';
+
+/** Names in the room with their leader lines. */
+export class Labels {
+  private readonly art = new Map<string, LabelArt>();
+  private placed: readonly PlacedLabel[] = [];
+  private lastMs = -Infinity;
+  private lastView = '';
+
+  /** Forgets the drawn words, when the font has arrived. */
+  redraw(): void { this.art.clear(); }
+
+  paint(frame: Frame): void {
+    const { camera, nowMs, slowLabels, picture } = frame;
+    const view = camera.toScreen.join(' ') + camera.widthPx;
+    if (view !== this.lastView || nowMs - this.lastMs > (slowLabels ? SLOW_PERIOD_MS : PERIOD_MS)) {
+      this.placed = arrange(labelPlaces(picture), this.placed, { frame, measure: (words) => this.artOf(words, frame) });
+      this.lastMs = nowMs;
+      this.lastView = view;
+    }
+    const places = labelPlaces(picture);
+    for (const label of this.placed) {
+      const place = places.find(({ words }) => words === label.words);
+      if (place !== undefined) this.paintOne(frame, label, camera.roomToScreen(place.x, place.y));
+    }
+    this.paintLevelWords(frame);
+  }
+
+  private artOf(words: string, { camera, pen }: Pick<Frame, 'camera' | 'pen'>): LabelArt {
+    const sizePx = camera.pxPerM > 700 ? 17 : 16;
+    const key = `${words} ${sizePx} ${pen.density}`;
+    let art = this.art.get(key);
+    if (art === undefined) this.art.set(key, (art = drawLabel(words, sizePx, pen.density, words === LEVEL_WORDS)));
+    return art;
+  }
+
+  /** The words stay where they were placed; the leader follows its point. */
+  private paintOne(frame: Frame, label: PlacedLabel, point: { x: number; y: number }): void {
+    const { ctx, density } = frame.pen;
+    const art = this.artOf(label.words, frame);
+    ctx.strokeStyle = ctx.fillStyle = QUIET_INK;
+    ctx.lineWidth = density;
+    ctx.beginPath();
+    ctx.moveTo(label.tieX * density, label.tieY * density);
+    ctx.lineTo(point.x * density, point.y * density);
+    ctx.stroke();
+    ctx.beginPath();
+    ctx.arc(point.x * density, point.y * density, 2.2 * density, 0, 2 * Math.PI);
+    ctx.fill();
+    ctx.drawImage(art.canvas, Math.round(label.x * density), Math.round(label.y * density));
+  }
+
+  private paintLevelWords(frame: Frame): void {
+    const { picture: { levelX, levelY }, camera, pen: { ctx, density } } = frame;
+    if (levelX.length < 2) return;
+    const start = camera.roomToScreen(levelX[0]!, levelY[0]!);
+    const art = this.artOf(LEVEL_WORDS, frame);
+    ctx.drawImage(art.canvas, Math.round((start.x + 6) * density), Math.round((start.y + 5) * density));
+  }
+}

@@ -1,0 +1,29 @@
+/** Colours of the room. Contours take the hue of their object, darkened; there is no black. */
+export const INK = '#1E2B33';
+export const QUIET_INK = '#4F5F6A';
+export const WALL = '#F1F3F1';
+export const HATCH = '#42505A';
+export const ACCENT = '#2A4BC0';
+export const BREAK = '#B5420E';
+export const BREAK_TINT = '#F6C9AE';
+export const PREPARED = '#E08A33';
+export const PREPARED_DOT = '#5A2E07';
+
+export const GOWN_LINE = '#44606F';
+export const DRAPE = '#6FA9AC';
+export const DRAPE_LINE = '#1D4F54';
+export const CLOTHES_LINE = '#564B61';
+export const GLOVE_LINE = '#5F563F';
+export const FILM = '#E3F1F5';
+export const FILM_LINE = '#4E8A96';
+export const CORD = '#4A545C';
+export const CORD_LINE = '#20282E';
+export const METAL = '#C5CCD0';
+export const METAL_MID = '#9AA5AC';
+export const METAL_DARK = '#6E7A82';
+export const METAL_LINE = '#3D4A53';
+export const CASTOR = '#56636B';
+export const HUB = '#AEB8BD';
+export const FLOOR_SHADOW = '#B9C2C2';
+export const BAND = '#E9C98F';
+export const BAND_LINE = '#7A5B25';

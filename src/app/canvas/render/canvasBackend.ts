@@ -1,0 +1,33 @@
+import { CanvasRenderer, Container, RenderContainer } from 'pixi.js';
+import type { Backend } from './backend.ts';
+import { keptSprite } from './keptSprites.ts';
+
+/** Draws with the 2D canvas: kept pictures as sprites, moving things straight on to the screen's canvas. */
+export async function createBackend(): Promise<Backend> {
+  const renderer = new CanvasRenderer();
+  await renderer.init({ width: 1, height: 1, resolution: 1, skipExtensionImports: true, clearBeforeRender: false, backgroundAlpha: 1 });
+  let paint: (ctx: CanvasRenderingContext2D) => void = () => {};
+  const scene = new Container();
+  scene.addChild(new RenderContainer(() => {
+    const ctx = renderer.canvasContext.activeContext as unknown as CanvasRenderingContext2D;
+    ctx.save();
+    ctx.setTransform(1, 0, 0, 1, 0, 0);
+    ctx.globalAlpha = 1;
+    paint(ctx);
+    ctx.restore();
+  }));
+  return {
+    kind: 'canvas',
+    canvas: renderer.canvas as HTMLCanvasElement,
+    keep: () => keptSprite(scene, scene.children.length - 1),
+    resize: (width, height) => renderer.resize(width, height, 1),
+    render(next) {
+      paint = next;
+      renderer.render({ container: scene, clear: false });
+    },
+    destroy: () => {
+      scene.destroy({ children: true, texture: true, textureSource: true });
+      renderer.destroy(true);
+    },
+  };
+}

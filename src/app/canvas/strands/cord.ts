@@ -1,0 +1,84 @@
+import type { RoomPicture, StrandPicture } from '../../../core/room/picture.ts';
+import type { MarkOf } from '../art/marks.ts';
+import { BREAK, BREAK_TINT, CORD, CORD_LINE, FILM, FILM_LINE, HATCH } from '../palette.ts';
+import type { Affine } from '../pen/affine.ts';
+import { smooth, type Point } from '../pen/curves.ts';
+import { MOVE, QUADRATIC, type PathData } from '../pen/pathData.ts';
+import type { Pen } from '../pen/pen.ts';
+import { runsOf, type Run } from './runs.ts';
+import { strandLine } from './strandLine.ts';
+
+/** The bare cord is dark, the sheathed one shows through its film; the pen's frame is in centimetres. */
+export function paintCord(cm: Pen, strand: StrandPicture, picture: RoomPicture, markOf: MarkOf): void {
+  const line = [...strandLine(strand)];
+  const { linkM, coveredM } = picture.scenario.cord;
+  const covered = Math.min(line.length - 1, Math.round(coveredM / linkM));
+  const runs = runsOf(strand.surfaces, markOf);
+  paintBare(cm, line);
+  for (const run of clipRuns(runs, covered, line.length - 1)) markBare(cm, line, run);
+  if (covered < 1) return;
+  paintFilm(cm, line.slice(0, covered + 1));
+  for (const run of clipRuns(runs, 0, covered)) markFilm(cm, line, run);
+}
+
+/** Colour of the middle of a line, seen from the front: a light streak makes it round. */
+function paintBare(cm: Pen, line: readonly Point[]): void {
+  const { cord } = cm.weights;
+  const path = smooth(line);
+  cm.path(path, { line: CORD_LINE, weight: cord + 1.6 });
+  cm.path(path, { line: CORD, weight: cord });
+  cm.path(path, { line: '#8A969E', weight: cord * 0.22 });
+}
+
+function paintFilm(cm: Pen, line: readonly Point[]): void {
+  const { film } = cm.weights;
+  const path = smooth(line);
+  cm.path(path, { line: FILM_LINE, weight: film + 2.2, alpha: 0.95, butt: true });
+  cm.path(path, { line: FILM, weight: film, alpha: 0.85, butt: true });
+  cm.path(wrinkles(line, (film * cm.density) / 2 / pxPerCm(cm.map)), { line: FILM_LINE, weight: 'h', alpha: 0.75 });
+  if (line.length > 3) paintMouth(cm, line.at(-1)!, line.at(-3)!, (film * cm.density * 0.65) / pxPerCm(cm.map));
+}
+
+const pxPerCm = (map: Affine): number => Math.hypot(map[0], map[1]);
+
+/** Short curved lines across the film, on alternate sides, as one path. */
+function wrinkles(line: readonly Point[], half: number): PathData {
+  const path: PathData = { ops: [], xy: [] };
+  for (let i = 1; i + 1 < line.length; i++) {
+    const [[ax, ay], [x, y], [bx, by]] = [line[i - 1]!, line[i]!, line[i + 1]!];
+    const length = Math.hypot(bx - ax, by - ay) || 1;
+    const side = i % 2 === 0 ? 1 : -1;
+    const h = half * (i % 4 < 2 ? 0.9 : 0.66);
+    const [nx, ny] = [(-(by - ay) / length) * side, ((bx - ax) / length) * side];
+    const [tx, ty] = [(bx - ax) / length, (by - ay) / length];
+    path.ops.push(MOVE, QUADRATIC);
+    path.xy.push(x + nx * h, y + ny * h, x + nx * h * 0.1 + tx * h * 0.9, y + ny * h * 0.1 + ty * h * 0.9, x - nx * h * 0.25 + tx * h * 0.2, y - ny * h * 0.25 + ty * h * 0.2);
+  }
+  return path;
+}
+
+/** The open end of the sheath, a little flared. `r` in centimetres. */
+function paintMouth(cm: Pen, end: Point, before: Point, r: number): void {
+  const angle = Math.atan2(end[1] - before[1], end[0] - before[0]);
+  const frame: Affine = [Math.cos(angle) * r, Math.sin(angle) * r, -Math.sin(angle) * r, Math.cos(angle) * r, end[0], end[1]];
+  cm.in(frame).path('M-1.6 .86C-.6 1.1 .3 1.5 .8 1.35C.4 .5 .4 -.5 .8 -1.35C.3 -1.5 -.6 -1.1 -1.6 -.86Z', { fill: FILM, fillAlpha: 0.85, line: FILM_LINE, weight: 'd' });
+}
+
+function clipRuns(runs: readonly Run[], from: number, to: number): Run[] {
+  return runs.map((run) => ({ ...run, from: Math.max(run.from, from), to: Math.min(run.to, to) })).filter((run) => run.mark !== 'sterile' && run.from < run.to);
+}
+
+function markBare(cm: Pen, line: readonly Point[], { mark, from, to }: Run): void {
+  const stretch = smooth(line.slice(from, to + 1));
+  const { cord } = cm.weights;
+  if (mark === 'unsterile') cm.path(stretch, { line: '#E9EEF0', weight: cord + 0.2, dash: [1.6, 4.4], butt: true });
+  else cm.path(stretch, { line: BREAK_TINT, weight: cord + 0.2, dash: [3, 4], butt: true });
+}
+
+function markFilm(cm: Pen, line: readonly Point[], { mark, from, to }: Run): void {
+  const stretch = smooth(line.slice(from, to + 1));
+  const { film } = cm.weights;
+  if (mark === 'unsterile') { cm.path(stretch, { line: HATCH, weight: film, dash: [1, 4], butt: true, alpha: 0.8 }); return; }
+  cm.path(stretch, { line: BREAK, weight: film + 3, butt: true });
+  cm.path(stretch, { line: BREAK_TINT, weight: film - 1.5, dash: [3, 3.4], butt: true });
+}
