@@ -1,0 +1,60 @@
+import { useRef, useState } from 'preact/hooks';
+import type { RunFile } from '../core/recording/recording.ts';
+import { ReportPage } from './report/ReportPage.tsx';
+import type { LiveRun } from './run/LiveRun.ts';
+import { RunPage } from './run/RunPage.tsx';
+import { installTestHook } from './run/testHook.ts';
+import type { Services } from './services.ts';
+import { StartPage } from './start/StartPage.tsx';
+import { usePageHistory } from './usePageHistory.ts';
+
+type Page = { readonly name: 'start' } | { readonly name: 'run'; readonly live: LiveRun } | { readonly name: 'report'; readonly file: RunFile };
+
+const START: Page = { name: 'start' };
+
+/** The three pages and the ways between them. */
+export function App({ services }: { readonly services: Services }) {
+  const [page, setPage] = useState<Page>(START);
+  const removeHook = useRef<() => void>(() => {});
+  const toStart = (): void => {
+    removeHook.current();
+    if (page.name === 'run') void page.live.leave().then(() => setPage(START));
+    else setPage(START);
+  };
+  usePageHistory(page.name, toStart);
+
+  const again = async (file: RunFile, seed: 'same' | 'new'): Promise<void> => {
+    const { scenario } = file.header;
+    const live = await services.startRun({
+      scenario,
+      coaching: scenario.coaching,
+      slowdown: 1,
+      seed: seed === 'same' ? file.header.seed : crypto.getRandomValues(new Uint32Array(1))[0]!,
+    });
+    setPage({ name: 'run', live });
+  };
+
+  switch (page.name) {
+    case 'start':
+      return <StartPage services={services} onRun={(live) => setPage({ name: 'run', live })} onReport={(file) => setPage({ name: 'report', file })} />;
+    case 'run':
+      return (
+        <RunPage
+          key={page.live.id}
+          live={page.live}
+          mountStage={services.mountStage}
+          ruleWords={services.ruleWords}
+          onLeave={toStart}
+          onEnded={(file) => {
+            removeHook.current();
+            setPage({ name: 'report', file });
+          }}
+          onRoomReady={(stage, room) => {
+            if (services.switches.test) removeHook.current = installTestHook(page.live, stage, room);
+          }}
+        />
+      );
+    case 'report':
+      return <ReportPage key={page.file.header.runId} services={services} file={page.file} onAgain={(seed) => void again(page.file, seed)} onBack={toStart} />;
+  }
+}

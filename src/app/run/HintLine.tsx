@@ -1,0 +1,32 @@
+import { KeyCap } from '../parts/KeyCap.tsx';
+import type { LiveRun } from './LiveRun.ts';
+
+interface HintLineProps {
+  readonly live: LiveRun;
+  readonly roomHasFocus: boolean;
+}
+
+/** What to do now, and the keys that are at hand. */
+export function HintLine({ live, roomHasFocus }: HintLineProps) {
+  return (
+    <footer class="hint-line">
+      <p class="hint">{live.run.progress.hint}</p>
+      <p class="hint-keys">
+        {roomHasFocus ? <RoomKeys /> : <PanelKeys />}
+      </p>
+    </footer>
+  );
+}
+
+const RoomKeys = () => (
+  <>
+    <KeyCap>Tab</KeyCap> other hand <KeyCap>Space</KeyCap> grip <KeyCap>Q</KeyCap>
+    <KeyCap>E</KeyCap> turn the wrist <KeyCap>F</KeyCap> use <KeyCap>Esc</KeyCap> to the panel
+  </>
+);
+
+const PanelKeys = () => (
+  <>
+    Keys serve the panel. <KeyCap>Esc</KeyCap> back to the room
+  </>
+);

@@ -1,0 +1,54 @@
+import { KeyCap } from '../parts/KeyCap.tsx';
+
+const CLUSTERS = [
+  { title: 'Right hand (left on the screen)', rows: [['Q', 'W', 'E', 'R'], ['A', 'S', 'D', 'F']], notes: 'W A S D move, Q E turn the wrist, R grip, F use' },
+  { title: 'Left hand (right on the screen)', rows: [['Y', 'U', 'I', 'O'], ['H', 'J', 'K', 'L']], notes: 'I J K L move, U O turn the wrist, Y grip, H use' },
+] as const;
+
+const OTHERS: readonly (readonly [readonly string[], string])[] = [
+  [['Shift'], 'fine: slow movement, held with the others'],
+  [['Tab'], 'other hand'],
+  [['Space'], 'grip with the active hand'],
+  [['B'], 'I broke sterility'],
+  [['1', '…', '6'], 'remedies'],
+  [['7', '8'], 'ask the assistant'],
+  [['P'], 'pause'],
+  [['F1', '?'], 'this sheet'],
+  [['+', '−'], 'look closer, wider'],
+  [['9', '0'], 'all within reach, the field'],
+  [['Esc'], 'from the room to the panel and back'],
+];
+
+/** The keys as they lie under two hands, and the rest in a list. */
+export const KeyClusters = () => (
+  <section aria-label="Keys">
+    <div class="clusters">
+      {CLUSTERS.map(({ title, rows, notes }) => (
+        <div key={title} class="cluster">
+          <h3>{title}</h3>
+          {rows.map((row, k) => (
+            <div key={k} class={`cluster-row cluster-row-${k}`}>
+              {row.map((key) => (
+                <KeyCap key={key}>{key}</KeyCap>
+              ))}
+            </div>
+          ))}
+          <p>{notes}</p>
+        </div>
+      ))}
+    </div>
+    <p class="small">While the mouse leads, Q E R F serve the active hand.</p>
+    <dl class="key-list">
+      {OTHERS.map(([keys, words]) => (
+        <div key={words}>
+          <dt>
+            {keys.map((key) => (
+              <KeyCap key={key}>{key}</KeyCap>
+            ))}
+          </dt>
+          <dd>{words}</dd>
+        </div>
+      ))}
+    </dl>
+  </section>
+);

@@ -1,0 +1,47 @@
+import type { RoomInput } from '../input/RoomInput.ts';
+import type { LiveRun } from './LiveRun.ts';
+import type { StagePort } from './stagePort.ts';
+
+const PANELS_EVERY_MS = 120;
+/** A gap longer than this between frames is no time of the run: the page was not shown. */
+const FRAME_MS_MAX = 250;
+
+/** Animation frames: lead the hands, do the steps that are due, draw, and now and then let the panels look again. */
+export class RoomLoop {
+  private frame = 0;
+  private lastMs: number | null = null;
+  private panelsMs = 0;
+
+  constructor(
+    private readonly live: LiveRun,
+    private readonly stage: StagePort,
+    private readonly input: RoomInput,
+  ) {}
+
+  start(): void {
+    this.frame = requestAnimationFrame((nowMs) => this.tick(nowMs));
+  }
+
+  stop(): void {
+    cancelAnimationFrame(this.frame);
+  }
+
+  draw(): void {
+    const { previous, current, clock, hands, coaching, mode } = this.live;
+    this.stage.draw(previous, current, mode.playing ? clock.blend : 1, { activeHand: hands.active, shown: coaching === 'shown' });
+  }
+
+  private tick(nowMs: number): void {
+    const elapsedMs = this.lastMs === null ? 0 : Math.min(nowMs - this.lastMs, FRAME_MS_MAX);
+    this.lastMs = nowMs;
+    this.input.tick(elapsedMs / 1000 / this.live.clock.slowdown);
+    this.live.advance(elapsedMs);
+    this.draw();
+    this.panelsMs += elapsedMs;
+    if (this.panelsMs >= PANELS_EVERY_MS && this.live.mode.playing) {
+      this.panelsMs = 0;
+      this.live.publish();
+    }
+    this.start();
+  }
+}

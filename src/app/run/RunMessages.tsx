@@ -1,0 +1,47 @@
+import { useMemo, useState } from 'preact/hooks';
+import { STEPS_PER_SECOND } from '../../core/base/time.ts';
+import type { RuleWords } from '../services.ts';
+import { Announcer } from './Announcer.tsx';
+import { BreakCallOut } from './BreakCallOut.tsx';
+import type { LiveRun } from './LiveRun.ts';
+
+const CUE_SHOWN_S = 6;
+const NOTE_SHOWN_S = 3;
+
+interface RunMessagesProps {
+  readonly live: LiveRun;
+  readonly ruleWords: (rule: string) => RuleWords;
+}
+
+/** What the room says while it is played: cues, answers, and breaks where coaching shows them. All of it is announced. */
+export function RunMessages({ live, ruleWords }: RunMessagesProps) {
+  const [closed, setClosed] = useState(0);
+  const newest = live.coaching === 'shown' ? live.newBreak : null;
+  const broken = newest && (live.run.breaks.find((candidate) => candidate.number === newest.number) ?? newest);
+  const words = useMemo(() => (broken ? live.run.result().words : {}), [broken?.number, broken?.spread.length]);
+  const since = (step: number): number => (live.run.stepCount - step) / STEPS_PER_SECOND;
+  const cue = live.cue && since(live.cue.step) < CUE_SHOWN_S ? live.cue : null;
+  const noted = live.note && since(live.note.step) < NOTE_SHOWN_S ? live.note : null;
+  return (
+    <>
+      <div class="cues" role="status">
+        {live.keptNotice && <p class="cue cue-note">{live.keptNotice}</p>}
+        {cue && <p class="cue">{cue.words}</p>}
+        {noted && <p class="cue cue-note">{noted.words}</p>}
+      </div>
+      <div class="unseen" role="status">
+        {broken && `Break: ${ruleWords(broken.rule).title}.`}
+      </div>
+      {broken && broken.number > closed && broken.remediedStep === null && (
+        <BreakCallOut
+          broken={broken}
+          rule={ruleWords(broken.rule)}
+          wordsOf={(surface) => words[surface] ?? surface}
+          nowStep={live.run.stepCount}
+          onClose={() => setClosed(broken.number)}
+        />
+      )}
+      <Announcer live={live} />
+    </>
+  );
+}

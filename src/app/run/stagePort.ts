@@ -1,0 +1,27 @@
+import type { Side } from '../../core/base/side.ts';
+import type { RoomPicture } from '../../core/room/picture.ts';
+import type { Framing } from '../input/keyMap.ts';
+
+/** Draws one hand with what it holds into a small canvas. */
+export type DrawHand = (canvas: HTMLCanvasElement, picture: RoomPicture, side: Side, look: { readonly active: boolean; readonly shown: boolean }) => void;
+
+/** A point on the drawn room, in CSS pixels from its upper left corner. */
+export interface StagePoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** What the run page needs of the drawn room. */
+export interface StagePort {
+  draw(previous: RoomPicture, current: RoomPicture, blend: number, look: { readonly activeHand: Side; readonly shown: boolean }): void;
+  roomToScreen(x: number, y: number): StagePoint;
+  screenToRoom(x: number, y: number): StagePoint;
+  zoom(factor: number, x: number, y: number): void;
+  pan(dx: number, dy: number): void;
+  fit(framing: Framing): void;
+  readonly drawHand: DrawHand;
+  destroy(): void;
+}
+
+/** Puts a stage into an element. */
+export type MountStage = (host: HTMLElement, shown: boolean) => Promise<StagePort>;

@@ -1,0 +1,67 @@
+import type { RemedyId, RequestId } from '../../core/commands/command.ts';
+import type { TaskId } from '../../core/procedure/observation.ts';
+import type { ItemKind } from '../../core/scenario/schema.ts';
+
+/** Short names of remedies, as on their buttons. */
+export const REMEDY_WORDS: Readonly<Record<RemedyId, string>> = {
+  coverDrape: 'Cover the drape',
+  changeGlove: 'Change a glove',
+  changeGownAndGloves: 'Gown and gloves',
+  newSheath: 'New sheath',
+  replaceItem: 'Replace an item',
+  prepAndDrape: 'Prep and drape',
+};
+
+/** Remedies said in full, for reports and screen readers. */
+export const REMEDY_SENTENCES: Readonly<Record<RemedyId, string>> = {
+  coverDrape: 'covered the drape',
+  changeGlove: 'changed a glove',
+  changeGownAndGloves: 'changed gown and gloves',
+  newSheath: 'put on a new probe sheath',
+  replaceItem: 'replaced an item',
+  prepAndDrape: 'prepared the skin and draped again',
+};
+
+const BOTH_EMPTY = 'Both hands empty, still and clear of the field.';
+
+/** What a remedy waits for. */
+export const WAITING_WORDS: Readonly<Record<RemedyId, string>> = {
+  coverDrape: BOTH_EMPTY,
+  changeGlove: 'That hand empty, still and clear of the field.',
+  changeGownAndGloves: BOTH_EMPTY,
+  newSheath: BOTH_EMPTY,
+  replaceItem: 'Both hands still and clear of the field.',
+  prepAndDrape: BOTH_EMPTY,
+};
+
+export const REQUEST_WORDS: Readonly<Record<RequestId, string>> = {
+  takeCord: 'Take the cord',
+  wipeFace: 'Wipe my face',
+};
+
+/** Tasks in a word or two, for the row in the bar. */
+export const TASK_WORDS: Readonly<Record<TaskId, string>> = {
+  gel: 'gel',
+  view: 'steady view',
+  park: 'park',
+  anaesthetic: 'numb',
+  ready: 'needle',
+  rubbish: 'clear up',
+};
+
+/** Tasks said in full, for the report. */
+export const TASK_SENTENCES: Readonly<Record<TaskId, string>> = {
+  gel: 'Gel on the site',
+  view: 'Steady view with the probe',
+  park: 'Probe parked on the field',
+  anaesthetic: 'Local anaesthetic given',
+  ready: 'Probe and needle at the site together',
+  rubbish: 'Rubbish in the bin',
+};
+
+export const ITEM_WORDS: Readonly<Record<ItemKind, string>> = {
+  gelPacket: 'gel packet',
+  syringe: 'syringe',
+  needleSyringe: 'needle and syringe',
+  gauze: 'gauze',
+};

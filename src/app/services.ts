@@ -1,0 +1,67 @@
+import type { Result } from '../core/base/result.ts';
+import type { RunFile } from '../core/recording/recording.ts';
+import type { Verification } from '../core/recording/verifyRun.ts';
+import type { RunResult } from '../core/run/result.ts';
+import type { Scenario } from '../core/scenario/schema.ts';
+import type { QuerySwitches } from './querySwitches.ts';
+import type { Coaching, LiveRun, Slowdown } from './run/LiveRun.ts';
+import type { MountStage } from './run/stagePort.ts';
+
+/** What a person chooses before a run. */
+export interface RunChoice {
+  readonly scenario: Scenario;
+  readonly coaching: Coaching;
+  readonly slowdown: Slowdown;
+  readonly seed: number;
+}
+
+/** A run that is kept in this browser. */
+export interface KeptRun {
+  readonly runId: string;
+  readonly title: string;
+  readonly startedAt: string;
+  readonly seconds: number;
+  /** One sentence when it cannot be opened, or null. */
+  readonly fault: string | null;
+}
+
+/** A rule of the rule book, as it is told to a person. */
+export interface RuleWords {
+  readonly title: string;
+  readonly statement: string;
+  /** How a break of it is told; `{surface}` and `{against}` stand for the words of the surfaces. */
+  readonly sentence: string;
+  readonly source: string;
+}
+
+/** What an opened file turned out to be. */
+export type OpenedFile = { readonly kind: 'run'; readonly file: RunFile } | { readonly kind: 'scenario'; readonly scenario: Scenario };
+
+/** Long work on a recording that goes on beside the page. */
+export interface Replaying<Outcome> {
+  readonly outcome: Promise<Outcome>;
+  stop(): void;
+}
+
+/** Share of the work done, 0 to 1. */
+export type OnShare = (share: number) => void;
+
+/** All that the pages need of the rest of the program; put together in main.tsx. */
+export interface Services {
+  readonly switches: QuerySwitches;
+  readonly scenarios: readonly Scenario[];
+  startRun(choice: RunChoice): Promise<LiveRun>;
+  keptRuns(): Promise<{ readonly brokenOff: readonly KeptRun[]; readonly finished: readonly KeptRun[] }>;
+  resumeRun(runId: string): Promise<Result<LiveRun, string>>;
+  /** Recording of a kept run; a broken-off one is thereby closed. */
+  openKept(runId: string): Promise<Result<RunFile, string>>;
+  deleteRun(runId: string): Promise<void>;
+  readonly mountStage: MountStage;
+  openFile(file: File): Promise<Result<OpenedFile, string>>;
+  saveFile(file: RunFile): Promise<void>;
+  ruleWords(rule: string): RuleWords;
+  verify(file: RunFile, onShare: OnShare): Replaying<Verification>;
+  /** What a recording without a result came to, by playing it again. */
+  replayResult(file: RunFile, onShare: OnShare): Replaying<RunResult>;
+  isSameSimulation(file: RunFile): boolean;
+}

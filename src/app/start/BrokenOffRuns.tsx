@@ -1,0 +1,45 @@
+import { useState } from 'preact/hooks';
+import { clockText } from '../parts/clockText.ts';
+import { dateText } from '../parts/dateText.ts';
+import type { KeptRun } from '../services.ts';
+
+interface BrokenOffRunsProps {
+  readonly runs: readonly KeptRun[];
+  readonly onResume: (runId: string) => void;
+  readonly onClose: (runId: string) => void;
+  readonly onDelete: (runId: string) => void;
+}
+
+/** Runs that were broken off by closing the page or leaving: go on, close with a report, or delete. */
+export function BrokenOffRuns({ runs, onResume, onClose, onDelete }: BrokenOffRunsProps) {
+  const [asked, setAsked] = useState<string | null>(null);
+  if (runs.length === 0) return null;
+  return (
+    <section class="broken-off" aria-labelledby="broken-off-head">
+      <h2 id="broken-off-head">Broken off</h2>
+      <ul>
+        {runs.map((run) => (
+          <li key={run.runId}>
+            <span class="broken-off-words">
+              <strong>{run.title || 'A run'}</strong>
+              <span class="small">
+                {run.fault ?? `${clockText(run.seconds)} played, begun ${dateText(run.startedAt)}`}
+              </span>
+            </span>
+            <span class="broken-off-actions">
+              {!run.fault && <button onClick={() => onResume(run.runId)}>Go on</button>}
+              {!run.fault && <button onClick={() => onClose(run.runId)}>Close and see the report</button>}
+              {asked === run.runId ? (
+                <button class="warn" onClick={() => onDelete(run.runId)}>
+                  Delete for good
+                </button>
+              ) : (
+                <button onClick={() => setAsked(run.runId)}>Delete</button>
+              )}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

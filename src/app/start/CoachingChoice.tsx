@@ -1,0 +1,25 @@
+import type { Coaching } from '../run/LiveRun.ts';
+
+const STRENGTHS: readonly { readonly coaching: Coaching; readonly words: string; readonly meaning: string }[] = [
+  { coaching: 'shown', words: 'shown', meaning: 'You see what is sterile, and every break as it happens.' },
+  { coaching: 'silent', words: 'silent', meaning: 'As in the real room: nothing is said until the report.' },
+];
+
+interface CoachingChoiceProps {
+  readonly value: Coaching;
+  readonly onChange: (coaching: Coaching) => void;
+}
+
+/** How much of the hidden sterility is shown while working. */
+export const CoachingChoice = ({ value, onChange }: CoachingChoiceProps) => (
+  <fieldset class="choice-row">
+    <legend>Coaching</legend>
+    {STRENGTHS.map(({ coaching, words }) => (
+      <label key={coaching} class="choice">
+        <input type="radio" name="coaching" checked={value === coaching} onChange={() => onChange(coaching)} />
+        {words}
+      </label>
+    ))}
+    <p class="small choice-note">{STRENGTHS.find(({ coaching }) => coaching === value)!.meaning}</p>
+  </fieldset>
+);

@@ -1,0 +1,21 @@
+import { useEffect, useRef } from 'preact/hooks';
+
+const TITLES: Readonly<Record<string, string>> = { start: 'Sterile-field trainer', run: 'Run, sterile-field trainer', report: 'Report, sterile-field trainer' };
+
+/** Keeps the browser's Back button in step: from a run or a report it leads to the start page. Names the page in the title. */
+export function usePageHistory(page: string, toStart: () => void): void {
+  const latest = useRef(toStart);
+  latest.current = toStart;
+  useEffect(() => {
+    document.title = TITLES[page] ?? TITLES['start']!;
+    window.scrollTo(0, 0);
+    if (page !== 'start' && history.state !== 'inside') history.pushState('inside', '');
+  }, [page]);
+  useEffect(() => {
+    const onBack = (): void => {
+      if (history.state !== 'inside') latest.current();
+    };
+    window.addEventListener('popstate', onBack);
+    return () => window.removeEventListener('popstate', onBack);
+  }, []);
+}

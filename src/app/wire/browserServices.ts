@@ -1,0 +1,33 @@
+import { isSameSimulation } from '../../core/recording/recording.ts';
+import { RunStore } from '../../storage/RunStore.ts';
+import type { QuerySwitches } from '../querySwitches.ts';
+import type { Services } from '../services.ts';
+import { beginRun, continueRun } from './beginRun.ts';
+import { keptRuns, openKept } from './keptRuns.ts';
+import { stageMounter } from './mountStage.ts';
+import { openFile } from './openFile.ts';
+import { resultBeside, verifyBeside } from './replayClient.ts';
+import { ruleWords } from './ruleWords.ts';
+import { saveFile } from './saveFile.ts';
+import { shippedScenarios } from './shippedScenarios.ts';
+
+/** The services of the real page. */
+export function browserServices(switches: QuerySwitches): Services {
+  const opened = RunStore.open();
+  return {
+    switches,
+    scenarios: shippedScenarios(),
+    startRun: async (choice) => beginRun(await opened, choice),
+    keptRuns: async () => keptRuns(await opened),
+    resumeRun: async (runId) => continueRun(await opened, runId),
+    openKept: async (runId) => openKept(await opened, runId),
+    deleteRun: async (runId) => void (await (await opened).delete(runId)),
+    mountStage: stageMounter(switches.renderer),
+    openFile,
+    saveFile,
+    ruleWords,
+    verify: verifyBeside,
+    replayResult: resultBeside,
+    isSameSimulation: (file) => isSameSimulation(file.header),
+  };
+}

@@ -1,0 +1,25 @@
+import { failure, success, type Result } from '../../core/base/result.ts';
+import { readRunFile } from '../../core/recording/readRunFile.ts';
+import { runFileErrorWords } from '../../core/recording/runFileError.ts';
+import { parseScenario } from '../../core/scenario/parseScenario.ts';
+import type { OpenedFile } from '../services.ts';
+import { fileText } from './gzip.ts';
+
+const SCENARIO_FORMAT = 'sterile-field-scenario';
+
+/** Reads a file that a person chose: a run, zipped or not, or a scenario. The error is one or two sentences. */
+export async function openFile(file: File): Promise<Result<OpenedFile, string>> {
+  const text = await fileText(file);
+  if (text === null) return failure('The file is damaged or far too large; copy or download it again from where it was saved.');
+  if (looksLikeScenario(text, file.name)) {
+    const scenario = parseScenario(text);
+    if (scenario.ok) return success({ kind: 'scenario', scenario: scenario.value });
+    const { message, further } = scenario.error;
+    return failure(further.length > 0 ? `${message} ${further.length} more ${further.length === 1 ? 'fault' : 'faults'} in the file.` : message);
+  }
+  const run = readRunFile(text);
+  return run.ok ? success({ kind: 'run', file: run.value }) : failure(runFileErrorWords(run.error));
+}
+
+/** A scenario says so in its text; a damaged one may still be told by its name. */
+const looksLikeScenario = (text: string, name: string): boolean => text.slice(0, 4000).includes(SCENARIO_FORMAT) || /scenario/i.test(name);

@@ -1,0 +1,19 @@
+import type { RunFile } from '../../core/recording/recording.ts';
+import { writeRunFile } from '../../core/recording/writeRunFile.ts';
+import { zipText } from './gzip.ts';
+
+/** Name of a run's file: scenario, day, time and the beginning of its id; no names of persons. */
+export function runFileName({ header }: Pick<RunFile, 'header'>): string {
+  const moment = header.startedAt.slice(0, 16).replace(/[^0-9T]/g, '').replace('T', '-');
+  return `run-${header.scenario.id}-${moment}-${header.runId.slice(0, 6)}.json.gz`;
+}
+
+/** Hands the zipped recording to the browser to be saved. */
+export async function saveFile(file: RunFile): Promise<void> {
+  const address = URL.createObjectURL(await zipText(writeRunFile(file)));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = runFileName(file);
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
