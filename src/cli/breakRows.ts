@@ -1,8 +1,8 @@
 import type { Break } from '../core/ledger/break.ts';
 import { breakWords } from '../core/ledger/breakWords.ts';
 import { RULE_BOOK } from '../core/ledger/rules/ruleBook.ts';
+import { clock } from '../core/recording/clock.ts';
 import type { RunResult } from '../core/run/result.ts';
-import { clock } from './clock.ts';
 
 /** A break of a run as a person reads it. */
 export interface BreakRow {

@@ -1,8 +1,8 @@
 import type { Result } from '../core/base/result.ts';
+import { clock } from '../core/recording/clock.ts';
 import type { RunFile } from '../core/recording/recording.ts';
 import type { Verification } from '../core/recording/verifyRun.ts';
 import { breakRows, type BreakRow } from './breakRows.ts';
-import { clock } from './clock.ts';
 import { verdictWords } from './verdictWords.ts';
 
 /** One file that was looked at: the run and what verifying it came to, or why it cannot be read. */

@@ -1,6 +1,6 @@
+import { clock } from '../core/recording/clock.ts';
 import { SIMULATION_VERSION } from '../core/recording/simulationVersion.ts';
 import type { Verification } from '../core/recording/verifyRun.ts';
-import { clock } from './clock.ts';
 
 /** What a verification came to, in a word for the line and in a clause that explains it. */
 export function verdictWords(verification: Verification): { readonly word: string; readonly clause: string } {

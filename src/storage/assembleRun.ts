@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { failure, success, type Result } from '../core/base/result.ts';
-import { STEPS_PER_SECOND } from '../core/base/time.ts';
+import { clock } from '../core/recording/clock.ts';
 import { packCommands, packedCommandsSchema, unpackCommands } from '../core/recording/packedCommands.ts';
 import { readRunContent } from '../core/recording/readRunContent.ts';
 import { hashCount, type RunFile, type StepCommands } from '../core/recording/recording.ts';
@@ -66,9 +66,3 @@ const versionOf = (record: unknown): number => {
 
 const partFault = (steps: number, of: number): string =>
   `The kept run is damaged after ${clock(steps)} of ${clock(of)}; the part before can be looked at and saved, but not continued.`;
-
-/** Steps as minutes and seconds, "3:07". */
-function clock(steps: number): string {
-  const seconds = Math.floor(steps / STEPS_PER_SECOND);
-  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
-}

@@ -1,4 +1,4 @@
-import { STEPS_PER_SECOND } from '../core/base/time.ts';
+import { STEPS_PER_SECOND } from '../base/time.ts';
 
 /** Steps as minutes and seconds of the run, "3:07". */
 export function clock(steps: number): string {
