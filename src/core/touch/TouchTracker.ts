@@ -36,8 +36,10 @@ interface Episode {
   touch: number;
   readonly a: number;
   readonly b: number;
-  x: number;
-  y: number;
+  readonly x: number;
+  readonly y: number;
+  /** Step of the tracker in which its surfaces were last near. */
+  stamp: number;
 }
 
 /** Largest number of surfaces over a whole run. */
@@ -62,6 +64,7 @@ export class TouchTracker {
   private readonly other = new LinearSegment();
   private episodes = new Map<number, Episode>();
   private nextTouch = 1;
+  private stamp = 0;
 
   constructor(options: TouchTrackerOptions) {
     this.groups = options.groups;
@@ -76,26 +79,20 @@ export class TouchTracker {
 
   /** Takes one step and gives its events. A surface without a capsule in this step touches nothing any more. */
   step(capsules: readonly TrackedCapsule[]): TouchEvent[] {
+    const { broad } = this;
     const began: Episode[] = [];
+    this.stamp++;
+    broad.load(capsules, this.endGapM);
+    const numbers = broad.findPairs();
+    for (let k = 0; k < numbers; k += 2) {
+      const one = broad.pairs[k]!;
+      const two = broad.pairs[k + 1]!;
+      if (this.allowed[broad.group[one]! * this.groups + broad.group[two]!] === 0) continue;
+      if (broad.surface[one]! < broad.surface[two]!) this.follow(capsules, one, two, began);
+      else this.follow(capsules, two, one, began);
+    }
     const ended: Episode[] = [];
-    const kept = new Set<number>();
-    this.broad.load(capsules, this.endGapM);
-    this.broad.pairs((slotA, slotB) => {
-      const { broad } = this;
-      if (this.allowed[broad.group[slotA]! * this.groups + broad.group[slotB]!] === 0) return;
-      const a = broad.surface[slotA]!;
-      const b = broad.surface[slotB]!;
-      const [low, high, lowSlot, highSlot] = a < b ? [a, b, slotA, slotB] : [b, a, slotB, slotA];
-      const key = low * SURFACES_MAX + high;
-      if (!this.episodes.has(key)) {
-        if (!this.touches(capsules, lowSlot, highSlot)) return;
-        const episode = { touch: 0, a: low, b: high, x: this.finder.x, y: this.finder.y };
-        began.push(episode);
-        this.episodes.set(key, episode);
-      }
-      if (this.stillNear(capsules, lowSlot, highSlot)) kept.add(key);
-    });
-    for (const [key, episode] of this.episodes) if (!kept.has(key)) ended.push(episode);
+    for (const episode of this.episodes.values()) if (episode.stamp !== this.stamp) ended.push(episode);
     return this.report(began, ended);
   }
 
@@ -111,7 +108,7 @@ export class TouchTracker {
 
   restore(snapshot: TouchTrackerSnapshot): void {
     this.nextTouch = snapshot.nextTouch;
-    this.episodes = new Map(snapshot.episodes.map(([a, b, touch, x, y]) => [a * SURFACES_MAX + b, { a, b, touch, x, y }]));
+    this.episodes = new Map(snapshot.episodes.map(([a, b, touch, x, y]) => [a * SURFACES_MAX + b, { a, b, touch, x, y, stamp: 0 }]));
   }
 
   hashInto(hash: StateHash): void {
@@ -123,50 +120,65 @@ export class TouchTracker {
     const events: TouchEvent[] = [];
     for (const episode of began.sort(byPair)) {
       episode.touch = this.nextTouch++;
-      events.push({ kind: 'began', ...episode });
+      events.push(eventOf('began', episode));
     }
     for (const episode of ended.sort(byPair)) {
       this.episodes.delete(episode.a * SURFACES_MAX + episode.b);
-      events.push({ kind: 'ended', ...episode });
+      events.push(eventOf('ended', episode));
     }
     return events;
   }
 
-  /** Looks for the earliest touch of any of their capsules and leaves it in `finder`. */
-  private touches(capsules: readonly TrackedCapsule[], slotA: number, slotB: number): boolean {
-    let [time, x, y] = [2, 0, 0];
-    this.eachNearPair(capsules, slotA, slotB, () => {
-      if (this.finder.find(this.one, this.other, this.beginGapM) && this.finder.time < time) ({ time, x, y } = this.finder);
-      return false;
-    });
-    Object.assign(this.finder, { time, x, y });
-    return time <= 1;
+  /** Begins or keeps the episode of two surfaces whose boxes meet, the one with the lower number first. */
+  private follow(capsules: readonly TrackedCapsule[], slotA: number, slotB: number, began: Episode[]): void {
+    const { broad, episodes } = this;
+    const numbers = broad.findNear(slotA, slotB);
+    if (numbers === 0) return;
+    const a = broad.surface[slotA]!;
+    const b = broad.surface[slotB]!;
+    let episode = episodes.get(a * SURFACES_MAX + b);
+    if (!episode) {
+      const place = this.firstPlace(capsules, numbers);
+      if (!place) return;
+      episode = { touch: 0, a, b, ...place, stamp: 0 };
+      began.push(episode);
+      episodes.set(a * SURFACES_MAX + b, episode);
+    }
+    if (this.stillNear(capsules, numbers)) episode.stamp = this.stamp;
   }
 
-  private stillNear(capsules: readonly TrackedCapsule[], slotA: number, slotB: number): boolean {
-    return this.eachNearPair(capsules, slotA, slotB, () => this.finder.gapAt(this.one, this.other, 1) <= this.endGapM);
+  /** Where the earliest touch of the near capsules is, in metres, or null when there is none. */
+  private firstPlace(capsules: readonly TrackedCapsule[], numbers: number): { x: number; y: number } | null {
+    const { finder } = this;
+    let earliest = 2;
+    let place: { x: number; y: number } | null = null;
+    for (let k = 0; k < numbers; k += 2) {
+      this.load(capsules, k);
+      if (!finder.find(this.one, this.other, this.beginGapM) || finder.time >= earliest) continue;
+      earliest = finder.time;
+      place = { x: finder.x, y: finder.y };
+    }
+    return place;
   }
 
-  /** Puts each pair of near capsules into `one` and `other` until `enough` says so; true when it did. */
-  private eachNearPair(capsules: readonly TrackedCapsule[], slotA: number, slotB: number, enough: () => boolean): boolean {
-    const { broad } = this;
-    for (let a = broad.first[slotA]!; a >= 0; a = broad.next[a]!) {
-      let loaded = false;
-      for (let b = broad.first[slotB]!; b >= 0; b = broad.next[b]!) {
-        if (!broad.capsulesNear(a, b)) continue;
-        if (!loaded) load(capsules[a]!, this.one);
-        loaded = true;
-        load(capsules[b]!, this.other);
-        if (enough()) return true;
-      }
+  private stillNear(capsules: readonly TrackedCapsule[], numbers: number): boolean {
+    for (let k = 0; k < numbers; k += 2) {
+      this.load(capsules, k);
+      if (this.finder.gapAt(this.one, this.other, 1) <= this.endGapM) return true;
     }
     return false;
   }
+
+  private load(capsules: readonly TrackedCapsule[], k: number): void {
+    fill(this.one, capsules[this.broad.near[k]!]!);
+    fill(this.other, capsules[this.broad.near[k + 1]!]!);
+  }
 }
 
+const eventOf = (kind: TouchEvent['kind'], { touch, a, b, x, y }: Episode): TouchEvent => ({ kind, touch, a, b, x, y });
 const byPair = (p: Episode, q: Episode): number => p.a - q.a || p.b - q.b;
 
-function load(c: TrackedCapsule, into: LinearSegment): void {
+function fill(into: LinearSegment, c: TrackedCapsule): void {
   const { begin, end } = into;
   begin[0] = c.ax;
   begin[1] = c.ay;

@@ -13,6 +13,9 @@ export class BroadPhase {
   next = new Int32Array(0);
   /** Boxes of the capsules over the step, grown by the reach: [x from, y from, x to, y to]. */
   capsuleBox = new Float64Array(0);
+  /** Results of `findPairs` and `findNear`. */
+  pairs = new Int32Array(256);
+  near = new Int32Array(64);
   private box = new Float64Array(0);
   private order = new Int32Array(0);
   private orderCount = 0;
@@ -30,9 +33,10 @@ export class BroadPhase {
     this.sort();
   }
 
-  /** Calls `visit` with the slots of every pair of surfaces whose boxes overlap. */
-  pairs(visit: (slotA: number, slotB: number) => void): void {
+  /** Fills `pairs` with the slots of every two surfaces whose boxes overlap, two by two; gives how many numbers there are. */
+  findPairs(): number {
     const { order, box, count } = this;
+    let found = 0;
     for (let i = 0; i < count; i++) {
       const a = order[i]! * 4;
       const right = box[a + 2]!;
@@ -41,25 +45,40 @@ export class BroadPhase {
       for (let j = i + 1; j < count; j++) {
         const b = order[j]! * 4;
         if (box[b]! > right) break;
-        if (box[b + 1]! <= high && box[b + 3]! >= low) visit(a / 4, b / 4);
+        if (box[b + 1]! > high || box[b + 3]! < low) continue;
+        if (found === this.pairs.length) this.pairs = enlarged(this.pairs);
+        this.pairs[found++] = order[i]!;
+        this.pairs[found++] = order[j]!;
       }
     }
+    return found;
   }
 
-  capsulesNear(a: number, b: number): boolean {
+  /** Fills `near` with the capsules of two surfaces whose boxes overlap, two by two; gives how many numbers there are. */
+  findNear(slotA: number, slotB: number): number {
+    let found = 0;
+    for (let a = this.first[slotA]!; a >= 0; a = this.next[a]!)
+      for (let b = this.first[slotB]!; b >= 0; b = this.next[b]!) {
+        if (!this.overlap(a * 4, b * 4)) continue;
+        if (found === this.near.length) this.near = enlarged(this.near);
+        this.near[found++] = a;
+        this.near[found++] = b;
+      }
+    return found;
+  }
+
+  private overlap(i: number, j: number): boolean {
     const box = this.capsuleBox;
-    const i = a * 4;
-    const j = b * 4;
     return box[i]! <= box[j + 2]! && box[j]! <= box[i + 2]! && box[i + 1]! <= box[j + 3]! && box[j + 1]! <= box[i + 3]!;
   }
 
   private boxOf(c: TrackedCapsule, k: number, grown: number): void {
     const box = this.capsuleBox;
     const r = c.r + grown;
-    box[k * 4] = Math.min(c.ax, c.bx, c.Ax, c.Bx) - r;
-    box[k * 4 + 1] = Math.min(c.ay, c.by, c.Ay, c.By) - r;
-    box[k * 4 + 2] = Math.max(c.ax, c.bx, c.Ax, c.Bx) + r;
-    box[k * 4 + 3] = Math.max(c.ay, c.by, c.Ay, c.By) + r;
+    box[k * 4] = Math.min(Math.min(c.ax, c.bx), Math.min(c.Ax, c.Bx)) - r;
+    box[k * 4 + 1] = Math.min(Math.min(c.ay, c.by), Math.min(c.Ay, c.By)) - r;
+    box[k * 4 + 2] = Math.max(Math.max(c.ax, c.bx), Math.max(c.Ax, c.Bx)) + r;
+    box[k * 4 + 3] = Math.max(Math.max(c.ay, c.by), Math.max(c.Ay, c.By)) + r;
   }
 
   private join(c: TrackedCapsule, k: number): void {
@@ -115,4 +134,11 @@ export class BroadPhase {
     larger.set(this.slotOf);
     this.slotOf = larger;
   }
+}
+
+/** The same numbers in an array twice as long. */
+function enlarged(numbers: Int32Array<ArrayBuffer>): Int32Array<ArrayBuffer> {
+  const larger = new Int32Array(numbers.length * 2);
+  larger.set(numbers);
+  return larger;
 }

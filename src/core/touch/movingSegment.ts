@@ -23,7 +23,11 @@ export class LinearSegment implements MovingSegment {
   }
 
   at(time: number, out: Float64Array): void {
-    for (let k = 0; k < 4; k++) out[k] = this.begin[k]! + time * (this.end[k]! - this.begin[k]!);
+    const { begin, end } = this;
+    out[0] = begin[0]! + time * (end[0]! - begin[0]!);
+    out[1] = begin[1]! + time * (end[1]! - begin[1]!);
+    out[2] = begin[2]! + time * (end[2]! - begin[2]!);
+    out[3] = begin[3]! + time * (end[3]! - begin[3]!);
   }
 
   speedAlong(nx: number, ny: number): number {

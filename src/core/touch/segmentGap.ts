@@ -15,47 +15,65 @@ export const noNearestPoints = (): NearestPoints => ({ distance: 0, px: 0, py: 0
  * to the other segment. A segment whose ends are equal is a point.
  */
 export function nearestPoints(p: Float64Array, q: Float64Array, out: NearestPoints): void {
-  if (cross(p, q, out)) return;
+  const ax = p[0]!;
+  const ay = p[1]!;
+  const bx = p[2]!;
+  const by = p[3]!;
+  const cx = q[0]!;
+  const cy = q[1]!;
+  const dx = q[2]!;
+  const dy = q[3]!;
+  const c = turn(ax, ay, bx, by, cx, cy);
+  const d = turn(ax, ay, bx, by, dx, dy);
+  if ((c < 0 && d > 0) || (c > 0 && d < 0)) {
+    const a = turn(cx, cy, dx, dy, ax, ay);
+    const b = turn(cx, cy, dx, dy, bx, by);
+    if ((a < 0 && b > 0) || (a > 0 && b < 0)) {
+      const u = c / (c - d);
+      out.distance = 0;
+      out.px = out.qx = cx + u * (dx - cx);
+      out.py = out.qy = cy + u * (dy - cy);
+      return;
+    }
+  }
   out.distance = Infinity;
-  fromPoint(p[0]!, p[1]!, q, out, false);
-  fromPoint(p[2]!, p[3]!, q, out, false);
-  fromPoint(q[0]!, q[1]!, p, out, true);
-  fromPoint(q[2]!, q[3]!, p, out, true);
+  if (fromPoint(ax, ay, cx, cy, dx, dy, out)) swap(out);
+  if (fromPoint(bx, by, cx, cy, dx, dy, out)) swap(out);
+  fromPoint(cx, cy, ax, ay, bx, by, out);
+  fromPoint(dx, dy, ax, ay, bx, by, out);
   out.distance = Math.sqrt(out.distance);
 }
 
-/** Keeps the nearest pair so far; `out.distance` holds its square until the search is over. */
-function fromPoint(x: number, y: number, s: Float64Array, out: NearestPoints, swapped: boolean): void {
-  const ex = s[2]! - s[0]!;
-  const ey = s[3]! - s[1]!;
+/**
+ * Nearest point of the segment from (ax, ay) to (bx, by) to the point (x, y), entered as p with the point as q when nearer than
+ * what `out` holds; its `distance` is a square until the search is over. True when entered.
+ */
+function fromPoint(x: number, y: number, ax: number, ay: number, bx: number, by: number, out: NearestPoints): boolean {
+  const ex = bx - ax;
+  const ey = by - ay;
   const squared = ex * ex + ey * ey;
-  let u = squared > 0 ? ((x - s[0]!) * ex + (y - s[1]!) * ey) / squared : 0;
+  let u = squared > 0 ? ((x - ax) * ex + (y - ay) * ey) / squared : 0;
   u = u < 0 ? 0 : u > 1 ? 1 : u;
-  const nx = s[0]! + u * ex;
-  const ny = s[1]! + u * ey;
+  const nx = ax + u * ex;
+  const ny = ay + u * ey;
   const d = (x - nx) * (x - nx) + (y - ny) * (y - ny);
-  if (d >= out.distance) return;
+  if (d >= out.distance) return false;
   out.distance = d;
-  out.px = swapped ? nx : x;
-  out.py = swapped ? ny : y;
-  out.qx = swapped ? x : nx;
-  out.qy = swapped ? y : ny;
+  out.px = nx;
+  out.py = ny;
+  out.qx = x;
+  out.qy = y;
+  return true;
+}
+
+function swap(out: NearestPoints): void {
+  const { px, py } = out;
+  out.px = out.qx;
+  out.py = out.qy;
+  out.qx = px;
+  out.qy = py;
 }
 
 /** Twice the signed area of the triangle of three points. */
 const turn = (ax: number, ay: number, bx: number, by: number, cx: number, cy: number): number =>
   (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
-
-function cross(p: Float64Array, q: Float64Array, out: NearestPoints): boolean {
-  const a = turn(p[0]!, p[1]!, p[2]!, p[3]!, q[0]!, q[1]!);
-  const b = turn(p[0]!, p[1]!, p[2]!, p[3]!, q[2]!, q[3]!);
-  if (!((a < 0 && b > 0) || (a > 0 && b < 0))) return false;
-  const c = turn(q[0]!, q[1]!, q[2]!, q[3]!, p[0]!, p[1]!);
-  const d = turn(q[0]!, q[1]!, q[2]!, q[3]!, p[2]!, p[3]!);
-  if (!((c < 0 && d > 0) || (c > 0 && d < 0))) return false;
-  const u = a / (a - b);
-  out.distance = 0;
-  out.px = out.qx = q[0]! + u * (q[2]! - q[0]!);
-  out.py = out.qy = q[1]! + u * (q[3]! - q[1]!);
-  return true;
-}

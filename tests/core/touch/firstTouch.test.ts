@@ -60,29 +60,44 @@ describe('first touch of two moving capsules', () => {
   it('misses nothing that steps 64 times finer find, is never later, and invents nothing, in 1,000 seeded cases', () => {
     const rng = new Rng(4242);
     let hits = 0;
-    let onlyFound = 0;
+    let seenAtEnds = 0;
     for (let k = 0; k < 1000; k++) {
       const [a, b] = seededCase(rng, k);
+      if (byStepping(a, b, 1) >= 0) seenAtEnds++;
       const found = firstTouch(a, b, 0);
       const stepped = byStepping(a, b, 64);
       if (stepped >= 0) {
         expect(found, `case ${k} is missed`).toBeGreaterThanOrEqual(0);
         expect(found, `case ${k} is found late`).toBeLessThanOrEqual(stepped);
-      } else if (found >= 0) {
-        onlyFound++;
-        expect(byStepping(a, b, 65536), `case ${k} is invented`).toBeGreaterThanOrEqual(0);
-      }
+      } else if (found >= 0) expect(byStepping(a, b, 65536), `case ${k} is invented`).toBeGreaterThanOrEqual(0);
       if (found >= 0) hits++;
     }
     expect(hits).toBeGreaterThan(200);
-    expect(onlyFound, 'some touches fall between 64 looks, or the comparison shows little').toBeGreaterThan(0);
+    expect(hits, 'looking only at the ends of the step must miss some, or the cases are too easy').toBeGreaterThan(seenAtEnds);
+  });
+
+  it('finds needle tips that pass each other between 64 looks, each confirmed by 65,536 looks', () => {
+    const rng = new Rng(11);
+    let between = 0;
+    for (let k = 0; k < 400; k++) {
+      const way = rng.between(0, 2 * PI);
+      const [vx, vy] = [0.1 * cos(way), 0.1 * sin(way)];
+      const [along, aside] = [rng.next(), rng.between(-0.001, 0.001)];
+      const [a, b] = [circle(0, 0, vx, vy, 0.0004), circle(along * vx - aside * sin(way), along * vy + aside * cos(way), 0, 0, 0.0004)];
+      const [found, stepped] = [firstTouch(a, b, 0), byStepping(a, b, 64)];
+      if (stepped >= 0) expect(found).toBeGreaterThanOrEqual(0);
+      if (found < 0 || stepped >= 0) continue;
+      between++;
+      expect(byStepping(a, b, 65536), `case ${k} is invented`).toBeGreaterThanOrEqual(0);
+    }
+    expect(between).toBeGreaterThan(50);
   });
 
   // Closed form: |d + v t| = R is t = (−d·v − √((d·v)² − v²(d² − R²))) / v² (quadratic formula).
   it('finds the time of the quadratic formula for moving circles, within 1e-6 of a step', () => {
     const rng = new Rng(7);
     let hits = 0;
-    for (let k = 0; k < 300; k++) {
+    for (let k = 0; k < 1500; k++) {
       const [x, y, vx, vy, ux, uy] = Array.from({ length: 6 }, () => rng.between(-0.1, 0.1)) as [number, number, number, number, number, number];
       const R = 0.02;
       const [wx, wy] = [ux - vx, uy - vy];
