@@ -78,7 +78,8 @@ const drapeChecks: Check = (scenario) =>
   });
 
 const cordChecks: Check = (scenario) => [
-  ...atLeast('cord.lengthM', scenario.cord.lengthM, cordWayM(scenario) + CORD_SLACK_M, 'so that it reaches the site over the rail with some slack'),
+  ...atLeast('cord.lengthM', scenario.cord.lengthM, cordWayM(scenario, scenario.room.patient.siteXM) + CORD_SLACK_M, 'so that it reaches the site over the rail with some slack'),
+  ...atMost('cord.slackM', scenario.cord.slackM, scenario.cord.lengthM - cordWayM(scenario, scenario.probe.xM), 'what is left of the cord between the probe and the outlet'),
   ...atMost('cord.coveredM', scenario.cord.coveredM, scenario.cord.lengthM, 'the length of the cord'),
   ...atMost('policy.sheathTailM', scenario.policy.sheathTailM, scenario.cord.coveredM, 'the covered part of the cord'),
 ];

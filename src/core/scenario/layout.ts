@@ -73,12 +73,12 @@ export function coveredToM(scenario: Scenario, side: Side): number {
   return bedsideM(scenario) - short;
 }
 
-/** Shortest way of the cord from its outlet over the raised rail of that side to the site, in metres. */
-export function cordWayM(scenario: Scenario): number {
-  const { machine, bed, rails, patient } = scenario.room;
+/** Shortest way of the cord from its outlet over the raised rail of that side to the skin or bed at x, in metres. */
+export function cordWayM(scenario: Scenario, x: number): number {
+  const { machine, bed, rails } = scenario.room;
   const side: Side = machine.outletXM > 0 ? 'left' : 'right';
-  const siteY = bed.mattressTopM + humpHeight(scenario, patient.siteXM);
+  const y = bed.mattressTopM + humpHeight(scenario, x);
   const railX = signOf(side) * rails.xM;
   const railY = bed.mattressTopM + (rails[side].up ? rails[side].topAboveMattressM : 0);
-  return length(machine.outletXM - railX, machine.outletYM - railY) + length(railX - patient.siteXM, railY - siteY);
+  return length(machine.outletXM - railX, machine.outletYM - railY) + length(railX - x, railY - y);
 }

@@ -14,7 +14,7 @@ const rail = z.strictObject({
 
 const drapeSide = z.strictObject({
   reach: z.enum(['over', 'inside']).default('over').describe('over: hangs over the rail; inside: ends on the bed, the rail stays bare'),
-  lengthM: metres(0.3, 1.6, 0.95).describe('from the edge of the opening outwards, measured along the sheet'),
+  lengthM: metres(0.3, 1.6, 1.15).describe('from the edge of the opening outwards, measured along the sheet'),
   gluedM: metres(0, 0.15, 0.04).describe('width of the adhesive strip beside the opening'),
   peelNPerM: metres(0, 500, 60).describe('peel force per metre of edge at 90 degrees'),
 });
@@ -96,7 +96,7 @@ export const scenarioSchema = z.strictObject({
       left: drapeSide.prefault({}),
       right: drapeSide.prefault({}),
       areaMassKgPerM2: metres(0.03, 0.12, 0.05),
-      linkM: metres(0.01, 0.03, 0.015),
+      linkM: metres(0.01, 0.03, 0.018),
       frictionOnSkin: metres(0.05, 1.5, 0.4),
       frictionOnBed: metres(0.05, 1, 0.25),
       frictionOnItself: metres(0.05, 1, 0.35),
@@ -104,8 +104,10 @@ export const scenarioSchema = z.strictObject({
     .prefault({}),
   cord: z
     .strictObject({
-      lengthM: metres(1, 2.6, 2),
+      lengthM: metres(1, 2.6, 1.8).describe('from the probe to the outlet; the rest hangs on the machine'),
       coveredM: metres(0.2, 2.5, 1.2).describe('length of cord inside the sheath, from the probe'),
+      slackM: metres(0, 0.6, 0.4).describe('cord laid in turns on the field, beyond the straight way from the probe over the edge'),
+      clipN: metres(0, 20, 6).describe('pull at which the clip that ties the cord to the drape inside the edge lets go; 0 is no clip'),
       massKgPerM: metres(0.04, 0.12, 0.077),
       radiusM: metres(0.0025, 0.005, 0.0035),
       linkM: metres(0.01, 0.04, 0.02),
@@ -114,10 +116,10 @@ export const scenarioSchema = z.strictObject({
     .prefault({}),
   probe: z.strictObject({ xM: z.number().min(-0.5).max(0.5).default(0.2), massKg: metres(0.05, 0.3, 0.15) }).prefault({}),
   items: z.array(item).max(12).prefault([
-    { id: 'gel', kind: 'gelPacket', xM: -0.3, rubbish: true },
-    { id: 'anaesthetic', kind: 'syringe', xM: 0.32 },
-    { id: 'needle', kind: 'needleSyringe', xM: -0.22 },
-    { id: 'gauze', kind: 'gauze', xM: 0.26, rubbish: true },
+    { id: 'gel', kind: 'gelPacket', xM: -0.31, rubbish: true },
+    { id: 'anaesthetic', kind: 'syringe', xM: -0.92 },
+    { id: 'needle', kind: 'needleSyringe', xM: -0.79 },
+    { id: 'gauze', kind: 'gauze', xM: -1.06, rubbish: true },
   ]),
   cues: z.array(cue).max(30).default([]),
   tasks: z

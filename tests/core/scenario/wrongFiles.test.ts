@@ -63,6 +63,7 @@ const SENTENCES: Readonly<Record<string, readonly [kind: string, path: string, m
   'a drape too long to end on the bed': ['inconsistent', 'drape.right.lengthM', 'drape.right.lengthM is 0.6; allowed is 0.387 at most, so that it ends on the bed. Correct the file and open it again.'],
   'a drape that leaves the patient bare': ['inconsistent', 'drape.left.lengthM', 'drape.left.lengthM is 0.3; allowed is 0.364 at least, so that it covers the patient. Correct the file and open it again.'],
   'a cord too short': ['inconsistent', 'cord.lengthM', 'cord.lengthM is 1.2; allowed is 1.331 at least, so that it reaches the site over the rail with some slack. Correct the file and open it again.'],
+  'more slack than there is cord': ['inconsistent', 'cord.slackM', 'cord.slackM is 0.6; allowed is 0.395 at most, what is left of the cord between the probe and the outlet. Correct the file and open it again.'],
   'a sheath longer than the cord': ['inconsistent', 'cord.coveredM', 'cord.coveredM is 2; allowed is 1.8 at most, the length of the cord. Correct the file and open it again.'],
   'a sheath that is all tail': ['inconsistent', 'policy.sheathTailM', 'policy.sheathTailM is 0.3; allowed is 0.2 at most, the covered part of the cord. Correct the file and open it again.'],
   'an item in the opening': ['inconsistent', 'items[2].xM', 'items[2].xM is -0.05; allowed is the field, -0.45 to -0.13 or 0.03 to 0.45, and the kit table, -1.215 to -0.745. Correct the file and open it again.'],

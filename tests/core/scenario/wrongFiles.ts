@@ -68,6 +68,7 @@ export const FILES: Readonly<Record<string, string>> = {
   'a drape too long to end on the bed': fileWith({ 'drape.right.reach': 'inside', 'drape.right.lengthM': 0.6 }),
   'a drape that leaves the patient bare': fileWith({ 'drape.left.reach': 'inside', 'drape.left.lengthM': 0.3, 'room.patient.widthM': 0.6 }),
   'a cord too short': fileWith({ 'cord.lengthM': 1.2 }),
+  'more slack than there is cord': fileWith({ 'cord.lengthM': 1.4, 'cord.slackM': 0.6 }),
   'a sheath longer than the cord': fileWith({ 'cord.lengthM': 1.8, 'cord.coveredM': 2 }),
   'a sheath that is all tail': fileWith({ 'cord.coveredM': 0.2, 'policy.sheathTailM': 0.3 }),
   'an item in the opening': fileWith({ items: [gel, anaesthetic, { ...needle, xM: -0.05 }] }),
