@@ -22,7 +22,7 @@ const headerSchema = z.strictObject({
 /** Shape of what the newest version of a run file holds besides its format, version and checksum. */
 export const runContentSchema = z.strictObject({
   header: headerSchema,
-  steps: z.int().min(0).max(2 ** 30),
+  steps: z.int().min(0).max(1_073_741_823),
   commands: packedCommandsSchema,
   /** State hashes of 16 digits each, one after the other. */
   hashes: z.string().regex(/^(?:[0-9a-f]{16})*$/),

@@ -1,0 +1,31 @@
+/** What a folder may import; "types of" a folder means `import type` alone. The folder itself is always allowed. */
+export interface FolderRule {
+  readonly folders: readonly string[];
+  readonly typesOf?: readonly string[];
+  readonly packages?: readonly string[];
+}
+
+const CORE = ['base', 'commands', 'scenario', 'physics', 'touch', 'ledger', 'room', 'procedure', 'run', 'recording'].map((name) => `src/core/${name}`);
+const core = (...names: string[]): string[] => names.map((name) => `src/core/${name}`);
+
+/** The longest folder name that a file's path begins with decides. */
+export const IMPORT_TABLE: Readonly<Record<string, FolderRule>> = {
+  'src/core/base': { folders: [] },
+  'src/core/commands': { folders: core('base'), packages: ['zod'] },
+  'src/core/scenario': { folders: core('base'), packages: ['zod'] },
+  'src/core/physics': { folders: core('base'), packages: ['matter-js'] },
+  'src/core/touch': { folders: core('base') },
+  'src/core/ledger': { folders: core('base', 'commands'), typesOf: core('scenario') },
+  'src/core/procedure': { folders: core('base'), typesOf: core('scenario'), packages: ['xstate'] },
+  'src/core/room': { folders: core('base', 'scenario', 'physics', 'touch'), typesOf: core('ledger', 'procedure', 'commands') },
+  'src/core/run': { folders: core('base', 'commands', 'scenario', 'physics', 'touch', 'ledger', 'room', 'procedure') },
+  'src/core/recording': { folders: core('base', 'commands', 'scenario', 'run'), packages: ['zod'] },
+  'src/storage': { folders: core('base', 'commands', 'recording'), typesOf: core('scenario', 'run'), packages: ['idb', 'zod'] },
+  'src/app': { folders: [...CORE, 'src/storage'], packages: ['preact', 'xstate', 'zod'] },
+  'src/app/canvas': { folders: [...CORE, 'src/app'], packages: ['pixi.js', 'preact'] },
+  // The one place where pages and canvas meet.
+  'src/app/wire': { folders: [...CORE, 'src/app', 'src/app/canvas', 'src/storage'], packages: ['preact', 'zod'] },
+  'src/cli': { folders: CORE, packages: ['node'] },
+  'src/bench': { folders: CORE, packages: ['node', '@dimforge/rapier2d-compat', 'matter-js'] },
+  'src/main.tsx': { folders: ['src/app', 'src/app/wire'], packages: ['preact'] },
+};
