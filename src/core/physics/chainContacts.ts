@@ -105,7 +105,7 @@ export function reviseContactStates(state: SolverState, strand: Strand): number 
   for (let k = 0; k <= links; k++) {
     const i = strand.start + k;
     const s = contactState[i];
-    if (s === FREE || holder[i] >= 0) continue;
+    if (holder[i] >= 0) continue;
     const c = fixed.ofNode[i];
     if (c < 0) continue;
     const nx = fixed.nx[c];
@@ -119,7 +119,12 @@ export function reviseContactStates(state: SolverState, strand: Strand): number 
     const pull = w * (nx * qy - ny * qx);
     const load = fixed.load[c] - (fixed.gap[c] + nx * ux + ny * uy) - w * (nx * qx + ny * qy);
     const limit = fixed.friction[c] * load;
-    if (load < 0) {
+    if (s === FREE) {
+      if (load <= 0) continue; // stays clear of the surface
+      contactState[i] = fixed.friction[c] > 0 ? STICKS : SLIDES;
+      slideSign[i] = slip > 0 ? -1 : 1;
+      changes++;
+    } else if (load < 0) {
       contactState[i] = FREE;
       changes++;
     } else if (s === STICKS) {

@@ -4,7 +4,7 @@ import { STEP_SECONDS } from '../base/time.ts';
 export interface WorldOptions {
   /** Gravity along y in m/s² (default −9.81). */
   readonly gravity?: number;
-  /** Fewest and most sub-steps per step (default 10 and 40); taut or fast scenes get more. */
+  /** Fewest and most sub-steps per step (default 8 and 40); taut or fast scenes get more. */
   readonly minSubsteps?: number;
   readonly maxSubsteps?: number;
   /** Whether calm things stop exactly (default true). */
@@ -51,7 +51,7 @@ export class Settings {
 
   constructor(options: WorldOptions) {
     this.gravity = options.gravity ?? -9.81;
-    this.minSubsteps = options.minSubsteps ?? 10;
+    this.minSubsteps = options.minSubsteps ?? 8;
     this.maxSubsteps = options.maxSubsteps ?? 40;
     this.sleep = options.sleep ?? true;
     this.sleepSpeed = options.sleepSpeed ?? 0.003;

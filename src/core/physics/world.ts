@@ -197,6 +197,17 @@ export class World {
     wakeStrand(this.state, nodes.strand[node]);
   }
 
+  /** Puts every node somewhere at once, at rest (arrays of all nodes, m); pair memories of where they were are forgotten. */
+  placeNodes(x: Float64Array, y: Float64Array): void {
+    const { nodes, strands } = this.state;
+    nodes.x.set(x);
+    nodes.y.set(y);
+    for (let i = 0; i < nodes.x.length; i++) nodes.stop(i);
+    this.state.pairs.count = 0;
+    for (let q = 0; q < strands.length; q++) wakeStrand(this.state, q);
+    this.state.stale = true;
+  }
+
   /** Force (N) on a node, held until changed. */
   setNodeForce(node: number, fx: number, fy: number): void {
     const { nodes, strands } = this.state;
