@@ -27,14 +27,15 @@ const PORTS_TRIED_MAX = 50;
 
 /** File below `dir` for a request's path, or null when there is none (or it would leave `dir`). */
 function fileFor(dir, base, requestPath) {
+  if (!requestPath.startsWith(base)) return null;
   let wanted;
   try {
-    wanted = decodeURIComponent(requestPath);
+    wanted = decodeURIComponent(requestPath.slice(base.length));
   } catch {
     return null;
   }
-  if (!wanted.startsWith(base) || wanted.includes('\0')) return null;
-  let file = path.resolve(dir, `./${wanted.slice(base.length)}`);
+  if (wanted.includes('\0')) return null;
+  let file = path.resolve(dir, `./${wanted}`);
   if (file !== dir && !file.startsWith(dir + path.sep)) return null;
   if (existsSync(file) && statSync(file).isDirectory()) file = path.join(file, 'index.html');
   return existsSync(file) ? file : null;
@@ -70,7 +71,7 @@ const { values } = parseArgs({
   options: { port: { type: 'string', default: '4173' }, strict: { type: 'boolean', default: false }, base: { type: 'string', default: '/' }, dir: { type: 'string', default: 'dist' } },
 });
 const dir = path.resolve(values.dir);
-const base = `/${values.base.split('/').filter(Boolean).join('/')}/`.replace('//', '/');
+const base = `/${values.base.split('/').filter(Boolean).map(encodeURIComponent).join('/')}/`.replace('//', '/');
 if (!existsSync(path.join(dir, 'index.html'))) {
   console.error(`There is no page in ${values.dir}/. Build it first: npm run build`);
   process.exit(1);
