@@ -1,21 +1,15 @@
-import type { Command, RemedyId } from '../commands/command.ts';
+import type { Command } from '../commands/command.ts';
 import type { Side } from '../base/side.ts';
 import type { Break } from '../ledger/break.ts';
 import type { Fact } from '../ledger/fact.ts';
 import type { FieldProgress } from '../procedure/observation.ts';
 import type { RoomPicture } from '../room/picture.ts';
+import type { RemedyStatus } from '../room/remedyStatus.ts';
+
 import type { Scenario } from '../scenario/schema.ts';
 import type { CueReport, RunResult } from './result.ts';
 
-/** A remedy under way: first the hands must be still and clear of the field, then time runs. */
-export interface RemedyStatus {
-  readonly remedy: RemedyId;
-  readonly things: readonly string[];
-  readonly phase: 'waitingForHands' | 'running';
-  /** 0 to 1 of its time. */
-  readonly progress: number;
-  readonly secondsLeft: number;
-}
+export type { RemedyStatus };
 
 /** One thing a hand touches now, in words: "left fingers: probe sheath". */
 export interface TouchLine {

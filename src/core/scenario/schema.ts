@@ -104,9 +104,9 @@ export const scenarioSchema = z.strictObject({
     .prefault({}),
   cord: z
     .strictObject({
-      lengthM: metres(1, 2.6, 1.8).describe('from the probe to the outlet; the rest hangs on the machine'),
+      lengthM: metres(1, 2.6, 1.9).describe('from the probe to the outlet; the rest hangs on the machine'),
       coveredM: metres(0.2, 2.5, 1.2).describe('length of cord inside the sheath, from the probe'),
-      slackM: metres(0, 0.6, 0.4).describe('cord laid in turns on the field, beyond the straight way from the probe over the edge'),
+      slackM: metres(0, 0.8, 0.55).describe('cord laid in turns on the field, beyond the straight way from the probe over the edge'),
       clipN: metres(0, 20, 6).describe('pull at which the clip that ties the cord to the drape inside the edge lets go; 0 is no clip'),
       massKgPerM: metres(0.04, 0.12, 0.077),
       radiusM: metres(0.0025, 0.005, 0.0035),
@@ -114,7 +114,7 @@ export const scenarioSchema = z.strictObject({
       friction: metres(0.05, 1, 0.3),
     })
     .prefault({}),
-  probe: z.strictObject({ xM: z.number().min(-0.5).max(0.5).default(0.2), massKg: metres(0.05, 0.3, 0.15) }).prefault({}),
+  probe: z.strictObject({ xM: z.number().min(-0.5).max(0.5).default(0.29), massKg: metres(0.05, 0.3, 0.15) }).prefault({}),
   items: z.array(item).max(12).prefault([
     { id: 'gel', kind: 'gelPacket', xM: -0.31, rubbish: true },
     { id: 'anaesthetic', kind: 'syringe', xM: -0.92 },

@@ -1,0 +1,83 @@
+import { length } from '../base/portableMath.ts';
+import { SIDES, signOf, type Side } from '../base/side.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import { HAND } from './handShape.ts';
+import type { HandState } from './handState.ts';
+
+/** How far the operator can step to either side, and how fast (m, m/s). */
+const STEP_ASIDE_M = 0.95;
+const STEP_SPEED_MPS = 0.6;
+/** How much of the elbow's way out is seen in this plane; the rest goes back, toward the operator's own side. */
+const ELBOW_OUT = 0.6;
+/** Share of the whole arm that is used before the operator steps aside. */
+const COMFORT = 0.97;
+
+export interface Arm {
+  readonly shoulderX: number;
+  readonly shoulderY: number;
+  readonly elbowX: number;
+  readonly elbowY: number;
+  readonly wristX: number;
+  readonly wristY: number;
+}
+
+/** Lengths of the arm's links as seen in this plane: a real arm also reaches toward the viewer (design: foreshortened to 0.75). */
+function linksOf(scenario: Scenario): { upper: number; fore: number } {
+  const { upperArmM, forearmM, foreshortening } = scenario.operator;
+  return { upper: upperArmM * foreshortening, fore: forearmM * foreshortening };
+}
+
+/**
+ * Elbow of an arm from shoulder to wrist: intersection of two circles (textbook two-link inverse kinematics), on the outer side of
+ * the body. Where the wrist is out of reach the arm is straight.
+ */
+export function solveArm(scenario: Scenario, side: Side, torsoX: number, palmX: number, palmY: number, c: number, s: number): Arm {
+  const { upper, fore } = linksOf(scenario);
+  const shoulderX = torsoX + signOf(side) * scenario.operator.shoulderHalfWidthM;
+  const shoulderY = scenario.operator.shoulderM;
+  const wristX = palmX + c * HAND.wristU;
+  const wristY = palmY + s * HAND.wristU;
+  const dx = wristX - shoulderX;
+  const dy = wristY - shoulderY;
+  const d = Math.max(length(dx, dy), 1e-6);
+  const along = Math.min(upper, Math.max(-upper, (d * d + upper * upper - fore * fore) / (2 * d)));
+  const out = ELBOW_OUT * Math.sqrt(Math.max(0, upper * upper - along * along));
+  const ux = dx / d;
+  const uy = dy / d;
+  // Of the two perpendiculars take the one that points away from the body; straight below the shoulder both are level.
+  const turn = uy <= 0 ? signOf(side) : -signOf(side);
+  return { shoulderX, shoulderY, elbowX: shoulderX + ux * along - turn * uy * out, elbowY: shoulderY + uy * along + turn * ux * out, wristX, wristY };
+}
+
+/** Moves the torso so that both hands' wishes come into reach, at walking pace, and back when they need it no longer. */
+export function stepTorso(scenario: Scenario, torsoX: number, hands: Readonly<Record<Side, HandState>>, seconds: number): number {
+  const { upper, fore } = linksOf(scenario);
+  const reach = (upper + fore) * COMFORT;
+  let low = -STEP_ASIDE_M;
+  let high = STEP_ASIDE_M;
+  for (const side of SIDES) {
+    const hand = hands[side];
+    const wristX = hand.wishX + signOf(side) * 0.8 * -HAND.wristU;
+    const dy = hand.wishY + 0.02 - scenario.operator.shoulderM;
+    const width = Math.sqrt(Math.max(0.0025, reach * reach - dy * dy));
+    const base = wristX - signOf(side) * scenario.operator.shoulderHalfWidthM;
+    low = Math.max(low, Math.min(STEP_ASIDE_M, base - width));
+    high = Math.min(high, Math.max(-STEP_ASIDE_M, base + width));
+  }
+  const goal = low > high ? (low + high) / 2 : Math.min(high, Math.max(low, 0));
+  const most = STEP_SPEED_MPS * seconds;
+  return torsoX + Math.min(most, Math.max(-most, goal - torsoX));
+}
+
+/** Nearest point to the wanted palm position that the arm can reach; a hand cannot leave its arm. */
+export function withinReach(scenario: Scenario, side: Side, torsoX: number, palmX: number, palmY: number, c: number, s: number): readonly [number, number] {
+  const { upper, fore } = linksOf(scenario);
+  const sx = torsoX + signOf(side) * scenario.operator.shoulderHalfWidthM;
+  const sy = scenario.operator.shoulderM;
+  const wx = palmX + c * HAND.wristU - sx;
+  const wy = palmY + s * HAND.wristU - sy;
+  const d = length(wx, wy);
+  const most = (upper + fore) * 0.995;
+  if (d <= most) return [palmX, palmY];
+  return [palmX + (wx * most) / d - wx, palmY + (wy * most) / d - wy];
+}

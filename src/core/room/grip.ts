@@ -1,0 +1,152 @@
+import { atan2, cos, length, PI, sin } from '../base/portableMath.ts';
+import { otherSide, SIDES, signOf, type Side } from '../base/side.ts';
+import { HAND } from './handShape.ts';
+import type { HandState, Hold } from './handState.ts';
+import { THING_SHAPES } from './itemShapes.ts';
+import type { Scene } from './scene.ts';
+
+/** How long the fingers take to bring a thing into the way they hold it, in steps. */
+const SETTLE_STEPS = 36;
+/** Share of the grip's force up to which turning counts as easy. */
+const EASY_SHARE = 0.3;
+/** A cord or a sheet is taken only when no thing is nearer by these distances (m): people reach for the thing on the sheet. */
+const CORD_BIAS_M = 0.008;
+const DRAPE_BIAS_M = 0.02;
+
+/** What the fingertips would take hold of now. */
+export type Grasp =
+  | { readonly kind: 'thing'; readonly thing: number; readonly gap: number }
+  | { readonly kind: 'node'; readonly strand: 'drape.left' | 'drape.right' | 'cord'; readonly node: number; readonly gap: number };
+
+/** Fingertips of a hand, in metres. */
+export function fingertips(scene: Scene, side: Side): readonly [number, number] {
+  const { world } = scene;
+  const b = scene.hands[side];
+  return [world.bodyX[b]! + world.bodyC[b]! * HAND.gripU, world.bodyY[b]! + world.bodyS[b]! * HAND.gripU];
+}
+
+/** Nearest thing, cord or sheet within reach of the fingertips, or null. `gone` says which things are no longer there. */
+export function findGrasp(scene: Scene, side: Side, gone: readonly boolean[]): Grasp | null {
+  const [x, y] = fingertips(scene, side);
+  const reach = scene.scenario.operator.gripReachM;
+  let best: Grasp | null = null;
+  let bestRank = Infinity;
+  const offer = (grasp: Grasp, bias: number): void => {
+    if (grasp.gap <= reach && grasp.gap + bias < bestRank) {
+      best = grasp;
+      bestRank = grasp.gap + bias;
+    }
+  };
+  scene.things.forEach((_, k) => {
+    if (!gone[k]) offer({ kind: 'thing', thing: k, gap: Math.max(0, gapToThing(scene, k, x, y)) }, 0);
+  });
+  for (const strand of ['cord', 'drape.right', 'drape.left'] as const) {
+    const id = strandId(scene, strand);
+    const start = scene.world.strandStart(id);
+    for (let node = start, end = start + scene.world.strandSize(id); node < end; node++) {
+      const gap = length(scene.world.x[node]! - x, scene.world.y[node]! - y);
+      if (gap <= reach) offer({ kind: 'node', strand, node, gap }, strand === 'cord' ? CORD_BIAS_M : DRAPE_BIAS_M);
+    }
+  }
+  return best;
+}
+
+export function strandId(scene: Scene, strand: 'drape.left' | 'drape.right' | 'cord'): number {
+  if (strand === 'cord') return scene.cord;
+  return scene.drapes[strand === 'drape.left' ? 'left' : 'right'];
+}
+
+function gapToThing(scene: Scene, k: number, x: number, y: number): number {
+  const { world } = scene;
+  const { body, kind } = scene.things[k]!;
+  const shape = THING_SHAPES[kind];
+  const dx = x - world.bodyX[body]!;
+  const dy = y - world.bodyY[body]!;
+  const u = world.bodyC[body]! * dx + world.bodyS[body]! * dy;
+  const v = -world.bodyS[body]! * dx + world.bodyC[body]! * dy;
+  const alongOut = Math.max(0, Math.abs(u) - shape.halfLength + shape.halfHeight);
+  return length(alongOut, v) - shape.halfHeight;
+}
+
+/** Closes the fingers on what they reach; a thing that the other hand holds is taken over. Returns what is held, or null. */
+export function takeHold(scene: Scene, hands: Readonly<Record<Side, HandState>>, side: Side, gone: readonly boolean[]): Hold | null {
+  const hand = hands[side];
+  hand.closed = true;
+  const grasp = findGrasp(scene, side, gone);
+  if (!grasp) return null;
+  const { world, scenario } = scene;
+  const body = scene.hands[side];
+  if (grasp.kind === 'node') {
+    const other = hands[otherSide(side)].hold;
+    if (other?.kind === 'node' && other.node === grasp.node) return null;
+    world.gripNode(body, grasp.node, scenario.operator.gripForceN);
+    hand.hold = { kind: 'node', strand: grasp.strand, node: grasp.node };
+    return hand.hold;
+  }
+  const other = hands[otherSide(side)];
+  if (other.hold?.kind === 'thing' && other.hold.thing === grasp.thing) letGo(scene, other);
+  const thing = scene.things[grasp.thing]!.body;
+  const from = relativePose(scene, body, thing);
+  const joint = world.weld(body, thing, { maxForceN: scenario.operator.gripForceN, relative: from });
+  hand.hold = { kind: 'thing', thing: grasp.thing, joint, settled: 0, from };
+  return hand.hold;
+}
+
+/** Opens the fingers. */
+export function letGo(scene: Scene, hand: HandState): void {
+  hand.closed = false;
+  hand.using = false;
+  if (!hand.hold) return;
+  if (hand.hold.kind === 'thing') scene.world.unweld(hand.hold.joint);
+  else scene.world.releaseNode(hand.hold.node);
+  hand.hold = null;
+}
+
+/** Lets the fingers bring held things into the way they hold them, and notes grips that slipped in the last step. */
+export function settleHolds(scene: Scene, hands: Readonly<Record<Side, HandState>>): void {
+  for (const event of scene.world.slipped) {
+    for (const side of SIDES) {
+      const { hold } = hands[side];
+      const lost = event.kind === 'weld' ? hold?.kind === 'thing' && hold.joint === event.joint : hold?.kind === 'node' && hold.node === event.node;
+      if (lost) {
+        hands[side].hold = null;
+        hands[side].using = false;
+      }
+    }
+  }
+  for (const side of SIDES) {
+    const { hold } = hands[side];
+    if (hold?.kind !== 'thing') continue;
+    if (hold.settled >= 1) continue;
+    // Something in the way is not forced: the thing turns in the fingers only as far as it goes easily.
+    const easy = scene.world.weldForce(hold.joint) < EASY_SHARE * scene.scenario.operator.gripForceN;
+    hold.settled = Math.min(1, Math.max(0, hold.settled + (easy ? 1 : -2) / SETTLE_STEPS));
+    const goal = holdPose(scene, side, hold.thing);
+    const blend = hold.settled * hold.settled * (3 - 2 * hold.settled);
+    const fromAngle = atan2(hold.from.s, hold.from.c);
+    let turn = atan2(goal.s, goal.c) - fromAngle;
+    if (turn > PI) turn -= 2 * PI;
+    if (turn < -PI) turn += 2 * PI;
+    const angle = fromAngle + turn * blend;
+    scene.world.setWeldPose(hold.joint, hold.from.x + (goal.x - hold.from.x) * blend, hold.from.y + (goal.y - hold.from.y) * blend, cos(angle), sin(angle));
+  }
+}
+
+/** Where a held thing comes to lie in the hand's frame. */
+export function holdPose(scene: Scene, side: Side, thing: number): { x: number; y: number; c: number; s: number } {
+  const { holdAngle } = THING_SHAPES[scene.things[thing]!.kind];
+  const mirror = -signOf(side);
+  return { x: HAND.gripU, y: 0, c: cos(holdAngle), s: -mirror * sin(holdAngle) };
+}
+
+function relativePose(scene: Scene, a: number, b: number): { x: number; y: number; c: number; s: number } {
+  const { bodyX, bodyY, bodyC, bodyS } = scene.world;
+  const dx = bodyX[b]! - bodyX[a]!;
+  const dy = bodyY[b]! - bodyY[a]!;
+  return {
+    x: bodyC[a]! * dx + bodyS[a]! * dy,
+    y: -bodyS[a]! * dx + bodyC[a]! * dy,
+    c: bodyC[a]! * bodyC[b]! + bodyS[a]! * bodyS[b]!,
+    s: bodyC[a]! * bodyS[b]! - bodyS[a]! * bodyC[b]!,
+  };
+}

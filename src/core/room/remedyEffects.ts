@@ -1,0 +1,98 @@
+import type { RemedyId } from '../commands/command.ts';
+import { SIDES, type Side } from '../base/side.ts';
+import { letGo } from './grip.ts';
+import { HAND_PARTS } from './handShape.ts';
+import type { Room } from './room.ts';
+import { SLEEVE_PARTS } from './surfaces.ts';
+import { holderOf } from './work.ts';
+
+/** Carries out a remedy that has taken its time: new surfaces come, the old ones keep their history. Returns the things it answered. */
+export function applyRemedy(room: Room, remedy: RemedyId, target: string): string[] {
+  const side: Side = target === 'left' ? 'left' : 'right';
+  switch (remedy) {
+    case 'changeGlove':
+      return [newGlove(room, side)];
+    case 'changeGownAndGloves':
+      return [newGown(room), ...SIDES.map((s) => newGlove(room, s))];
+    case 'replaceItem':
+      return [newItem(room, room.scene.things.findIndex(({ id }) => id === target))];
+    case 'newSheath':
+      return [newSheath(room)];
+    case 'coverDrape':
+      return [newDrape(room, side)];
+    case 'prepAndDrape':
+      return prepareAgain(room);
+  }
+}
+
+function newGlove(room: Room, side: Side): string {
+  const old = room.surfaces.thingName(`glove.${side}`);
+  room.surfaces.newGlove(side);
+  for (const part of HAND_PARTS) room.touches.replaced(room.surfaces.slots.hand[side][part]);
+  return old;
+}
+
+function newGown(room: Room): string {
+  const old = room.surfaces.thingName('gown');
+  room.surfaces.newGown();
+  for (const side of SIDES) for (const part of SLEEVE_PARTS) room.touches.replaced(room.surfaces.slots.sleeve[side][part]);
+  return old;
+}
+
+/** The assistant hands a new item on to the field, where the first one lay. */
+function newItem(room: Room, k: number): string {
+  const { id, body } = room.scene.things[k]!;
+  const old = room.surfaces.thingName(id);
+  const holder = holderOf(room.hands, k);
+  if (holder) letGo(room.scene, room.hands[holder]);
+  room.surfaces.newItem(k);
+  room.gone[k] = false;
+  room.work.used[k] = 0;
+  room.scene.world.setBodyEnabled(body, true);
+  const { x, y, c, s } = room.laid.things[k]!;
+  room.scene.world.teleportBody(body, x, y + 0.02, c, s);
+  const { solid, needle } = room.surfaces.slots.thing[k]!;
+  for (const slot of needle >= 0 ? [solid, needle] : [solid]) {
+    room.touches.replaced(slot);
+    room.touches.moved(slot);
+  }
+  return old;
+}
+
+function newSheath(room: Room): string {
+  const old = room.surfaces.thingName('sheath');
+  room.surfaces.newSheath();
+  const { slots } = room.surfaces;
+  room.touches.replaced(slots.thing[0]!.solid);
+  for (let k = 0, links = room.scene.world.strandSize(room.scene.cord) - 1; k < links; k++) room.touches.replaced(slots.cord + k);
+  return old;
+}
+
+function newDrape(room: Room, side: Side): string {
+  const old = room.surfaces.thingName(`drape.${side}`);
+  room.surfaces.newDrape(side);
+  const first = room.surfaces.slots.drape[side];
+  for (let k = 0, links = room.scene.world.strandSize(room.scene.drapes[side]) - 1; k < links; k++) room.touches.replaced(first + k);
+  room.drift.relaid(side, room.happenings.humpX);
+  return old;
+}
+
+/** Skin prepared, drapes laid and the field set out anew, as it was when the run began. */
+function prepareAgain(room: Room): string[] {
+  const { scene, surfaces, laid, happenings } = room;
+  const { world } = scene;
+  const old = [surfaces.thingName('site')];
+  happenings.lieStill();
+  world.placeNodes(laid.x, laid.y);
+  scene.things.forEach(({ body }, k) => {
+    const { x, y, c, s } = laid.things[k]!;
+    if (!room.gone[k]) world.teleportBody(body, x, y, c, s);
+  });
+  for (const side of SIDES) scene.glue(side);
+  surfaces.newSkin();
+  for (let k = 0; k + 1 < scene.layout.skin.length; k++) room.touches.replaced(surfaces.slots.skin + k);
+  for (const side of SIDES) old.push(newDrape(room, side));
+  room.work.gelOnSite = 0;
+  for (let slot = surfaces.slots.skin; slot < surfaces.slots.count; slot++) room.touches.moved(slot);
+  return old;
+}

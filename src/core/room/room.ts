@@ -1,0 +1,237 @@
+import type { StateHash } from '../base/hash.ts';
+import { PI } from '../base/portableMath.ts';
+import { Rng } from '../base/rng.ts';
+import { SIDES, type Side } from '../base/side.ts';
+import type { Command, RemedyId } from '../commands/command.ts';
+import type { Fact } from '../ledger/fact.ts';
+import type { FieldObservation } from '../procedure/observation.ts';
+import type { CueKind, Scenario } from '../scenario/schema.ts';
+import { driveHands } from './driveHands.ts';
+import { DriftWatch } from './drift.ts';
+import { findGrasp, letGo, settleHolds, takeHold } from './grip.ts';
+import { restingHand, type HandState } from './handState.ts';
+import { Happenings } from './patient.ts';
+import type { RoomPicture, SurfaceMark } from './picture.ts';
+import { takePicture } from './picturing.ts';
+import { Remedies } from './remedies.ts';
+import { applyRemedy } from './remedyEffects.ts';
+import type { Scene } from './scene.ts';
+import { rememberLaid, settledScene, type Laid } from './settle.ts';
+import { Surfaces } from './surfaces.ts';
+import { TouchWatch } from './touchWatch.ts';
+import { holderOf, sitePoint, Work, type SitePoint } from './work.ts';
+
+/** What one step of the room brought. */
+export interface RoomStep {
+  readonly facts: readonly Fact[];
+  readonly cues: readonly { readonly kind: CueKind; readonly words: string }[];
+  readonly observation: FieldObservation;
+}
+
+/** Time that the assistant takes to wipe the operator's face, s. */
+const WIPE_STEPS = 360;
+
+/** The room in motion: hands, strands, things, patient, and the facts that follow from them. It judges nothing. */
+export class Room {
+  readonly scene: Scene;
+  readonly surfaces: Surfaces;
+  readonly hands: Record<Side, HandState> = { left: restingHand('left'), right: restingHand('right') };
+  readonly remedies: Remedies;
+  readonly happenings: Happenings;
+  readonly work: Work;
+  readonly drift: DriftWatch;
+  readonly touches: TouchWatch;
+  readonly laid: Laid;
+  readonly gone: boolean[];
+  torsoX = 0;
+  private wipeUntil = -1;
+  private facts: Fact[] = [];
+  private now = 0;
+
+  constructor(scenario: Scenario, seed: number) {
+    this.scene = settledScene(scenario);
+    this.laid = rememberLaid(this.scene);
+    this.surfaces = new Surfaces(
+      this.scene,
+      (surface) => this.facts.push({ kind: 'surface.added', step: this.now, surface }),
+      (id) => this.facts.push({ kind: 'surface.retired', step: this.now, surface: id }),
+    );
+    this.remedies = new Remedies(this.scene);
+    this.happenings = new Happenings(this.scene, new Rng(seed));
+    this.work = new Work(this.scene);
+    this.drift = new DriftWatch(this.scene);
+    this.gone = this.scene.things.map(() => false);
+    this.touches = new TouchWatch(this.scene, this.surfaces);
+  }
+
+  /** Facts of the room before the first step: every surface that is in it. */
+  openingFacts(): readonly Fact[] {
+    const facts = this.facts;
+    this.facts = [];
+    return facts;
+  }
+
+  /** One step of 1/120 s. */
+  step(step: number, commands: readonly Command[]): RoomStep {
+    this.now = step;
+    for (const command of commands) this.obey(command);
+    const cues = this.happenings.step(step);
+    this.torsoX = driveHands(this.scene, this.hands, this.torsoX);
+    this.moveWorld(step);
+    const site = this.site();
+    const { humpX, humpY } = this.happenings;
+    const begun = this.work.step(this.hands, site, this.gone);
+    // The ledger takes the facts of a step in this order: where things are, what they touch, drift, use, what was said, remedies.
+    this.facts.push(...this.touches.step(step, { hands: this.hands, torsoX: this.torsoX, humpX, humpY, gone: this.gone }));
+    for (const d of this.drift.step(humpX)) {
+      const drape = this.surfaces.upper[this.surfaces.slots.drape[d.side]]!;
+      this.facts.push({ kind: 'drape.drifted', step, drape, direction: d.direction, site: this.siteSurface(), metres: d.metres, x: d.x, y: d.y });
+    }
+    for (const k of begun) this.sayUsed(k, site);
+    if (commands.some(({ type }) => type === 'notice')) this.facts.push({ kind: 'noticed', step });
+    this.stepRemedies();
+    const observation = this.work.observe(step, this.hands, site, this.gone, this.touches.offField());
+    const facts = this.facts;
+    this.facts = [];
+    return { facts, cues, observation };
+  }
+
+  /** What the fingers of that hand would take now, for the view and for operators that need to see. */
+  graspOf(side: Side): ReturnType<typeof findGrasp> {
+    return findGrasp(this.scene, side, this.gone);
+  }
+
+  site(): SitePoint {
+    return sitePoint(this.scene, this.happenings.humpX, this.happenings.humpY);
+  }
+
+  picture(step: number, marks: ReadonlyMap<string, SurfaceMark>): RoomPicture {
+    return takePicture(this.scene, {
+      step, hands: this.hands, torsoX: this.torsoX, humpX: this.happenings.humpX, humpY: this.happenings.humpY,
+      gone: this.gone, used: this.work.used, gelOnSite: this.work.gelOnSite, surfaces: this.surfaces, marks,
+    });
+  }
+
+  hashInto(hash: StateHash): void {
+    this.scene.world.hashInto(hash);
+    this.touches.hashInto(hash);
+    hash.addNumber(this.torsoX).addNumber(this.happenings.humpX).addNumber(this.happenings.humpY);
+    for (const side of SIDES) {
+      const hand = this.hands[side];
+      hash.addNumber(hand.targetX).addNumber(hand.targetY).addNumber(hand.targetAngle).addInt(hand.hold ? 1 : 0).addNumber(hand.pathM);
+    }
+    hash.addNumber(this.work.gelOnSite).addNumber(this.work.anaesthetic);
+    this.gone.forEach((gone) => hash.addInt(gone ? 1 : 0));
+  }
+
+  save(): unknown {
+    return {
+      world: this.scene.world.snapshot(), surfaces: this.surfaces.save(), hands: { left: { ...this.hands.left }, right: { ...this.hands.right } },
+      remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(),
+      touches: this.touches.save(), gone: [...this.gone], torsoX: this.torsoX, wipeUntil: this.wipeUntil,
+    };
+  }
+
+  restore(saved: unknown): void {
+    const s = saved as ReturnType<Room['save']> & Record<string, never>;
+    this.scene.world.restore(s['world']);
+    this.surfaces.restore(s['surfaces']);
+    for (const side of SIDES) Object.assign(this.hands[side], (s['hands'] as Record<Side, HandState>)[side]);
+    this.remedies.restore(s['remedies']);
+    this.happenings.restore(s['happenings']);
+    this.work.restore(s['work']);
+    this.drift.restore(s['drift']);
+    this.touches.restore(s['touches']);
+    (s['gone'] as boolean[]).forEach((gone, k) => (this.gone[k] = gone));
+    this.torsoX = s['torsoX'];
+    this.wipeUntil = s['wipeUntil'];
+    this.facts = [];
+  }
+
+  private obey(command: Command): void {
+    switch (command.type) {
+      case 'hand.move':
+        this.hands[command.hand].wishX = command.xMm / 1000;
+        this.hands[command.hand].wishY = command.yMm / 1000;
+        break;
+      case 'hand.turn':
+        this.hands[command.hand].wishAngle = (command.angleDeg * PI) / 180;
+        break;
+      case 'hand.grip':
+        if (!this.hands[command.hand].hold) takeHold(this.scene, this.hands, command.hand, this.gone);
+        break;
+      case 'hand.release':
+        letGo(this.scene, this.hands[command.hand]);
+        break;
+      case 'hand.use':
+        this.hands[command.hand].using = command.on;
+        break;
+      case 'remedy.start':
+        this.startRemedy(command.remedy, command.thing);
+        break;
+      case 'remedy.cancel':
+        this.remedies.cancel();
+        break;
+      case 'ask':
+        if (command.request === 'wipeFace') this.wipeUntil = this.now + WIPE_STEPS;
+        break;
+      case 'notice':
+      case 'pace':
+      case 'run.end':
+        break;
+    }
+  }
+
+  private startRemedy(remedy: RemedyId, thing: string | undefined): void {
+    const needsSide = remedy === 'changeGlove' || remedy === 'coverDrape';
+    if (needsSide && thing !== 'left' && thing !== 'right') return;
+    if (remedy === 'replaceItem' && !this.scene.things.some(({ id }, k) => k > 0 && id === thing)) return;
+    this.remedies.start(remedy, thing ?? '', this.now);
+  }
+
+  private moveWorld(step: number): void {
+    const { world } = this.scene;
+    const before = SIDES.map((side) => [world.bodyX[this.scene.hands[side]]!, world.bodyY[this.scene.hands[side]]!] as const);
+    world.step();
+    SIDES.forEach((side, k) => {
+      const dx = world.bodyX[this.scene.hands[side]]! - before[k]![0];
+      const dy = world.bodyY[this.scene.hands[side]]! - before[k]![1];
+      this.hands[side].pathM += Math.sqrt(dx * dx + dy * dy);
+    });
+    settleHolds(this.scene, this.hands);
+    this.catchInBin();
+    if (this.wipeUntil === step) this.happenings.itchUntil = -1;
+  }
+
+  private catchInBin(): void {
+    const { world, layout, things } = this.scene;
+    things.forEach(({ body }, k) => {
+      if (k === 0 || this.gone[k] || holderOf(this.hands, k)) return;
+      const x = world.bodyX[body]!;
+      if (x > layout.bin.left && x < layout.bin.right && world.bodyY[body]! < layout.bin.rim) {
+        this.gone[k] = true;
+        world.setBodyEnabled(body, false);
+      }
+    });
+  }
+
+  private stepRemedies(): void {
+    const done = this.remedies.step(this.hands, this.happenings.humpX);
+    if (!done) return;
+    const things = applyRemedy(this, done.remedy, done.target);
+    this.facts.push({ kind: 'remedied', step: this.now, remedy: done.remedy, things });
+  }
+
+  private sayUsed(k: number, site: SitePoint): void {
+    const { solid, needle } = this.surfaces.slots.thing[k]!;
+    this.facts.push({ kind: 'used', step: this.now, surface: this.surfaces.upper[needle >= 0 ? needle : solid]!, site: this.siteSurface(), x: site.x, y: site.y });
+  }
+
+  /** Surface of the skin in the middle of the site. */
+  private siteSurface(): string {
+    const { skin } = this.scene.layout;
+    const x = this.scene.scenario.room.patient.siteXM;
+    const k = skin.findIndex((_, i) => i + 1 < skin.length && skin[i]![0] <= x && skin[i + 1]![0] > x);
+    return this.surfaces.upper[this.surfaces.slots.skin + k]!;
+  }
+}

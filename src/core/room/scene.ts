@@ -1,0 +1,218 @@
+import { cos, length, PI } from '../base/portableMath.ts';
+import { SIDES, signOf, type Side } from '../base/side.ts';
+import { World } from '../physics/world.ts';
+import type { ShapeSpec } from '../physics/types.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import { HAND } from './handShape.ts';
+import { THING_SHAPES, thingCorners, type ThingKind } from './itemShapes.ts';
+import { layoutOf, skinHeight, type Layout, type Point } from './layout.ts';
+import { cordPath } from './layCord.ts';
+import { DRAPE_RADIUS_M, drapePath } from './layPaths.ts';
+
+/** Groups of things that may push each other. Hands pass items and cord in depth: they take them, but do not shove them. */
+const GROUP = { bed: 1, fixture: 2, hand: 4, item: 8, drape: 16, cord: 32 } as const;
+
+/** Length of sheet along the bed that moves with the section, in metres: it turns mass per area into mass per length. */
+const SECTION_M = 1.2;
+const DRAPE_STIFFNESS_N = 5000;
+const DRAPE_BENDING_NM2 = 2e-6;
+const CORD_STIFFNESS_N = 20000;
+const CORD_BENDING_NM2 = 3e-4;
+const CLIP_KG = 0.01;
+/** How far inside the edge of the bed the cord is clipped to the drape (m). */
+const CLIP_INSIDE_M = 0.05;
+
+export interface ThingBody {
+  readonly id: string;
+  readonly kind: ThingKind;
+  readonly body: number;
+  readonly rubbish: boolean;
+}
+
+/** The physical scene of a run: the solver's world and the numbers by which the room knows its parts. */
+export interface Scene {
+  readonly scenario: Scenario;
+  readonly layout: Layout;
+  readonly world: World;
+  readonly hump: number;
+  readonly hands: Readonly<Record<Side, number>>;
+  /** The probe first, then the items in the order of the scenario. */
+  readonly things: readonly ThingBody[];
+  readonly drapes: Readonly<Record<Side, number>>;
+  readonly cord: number;
+  /** Sticks the adhesive edge of a drape to the skin where it lies now. */
+  readonly glue: (side: Side) => void;
+  /** From now on the clip on the cord lets go above its pull; while the scene settles it holds. */
+  readonly limitClip: () => void;
+}
+
+export const HAND_START: Readonly<Record<Side, Point>> = { right: [-0.27, 1.27], left: [0.27, 1.27] };
+
+/** How the sheets lie after settling, from the edge of the opening outwards. */
+export type LaidSheets = Readonly<Record<Side, readonly Point[]>>;
+
+/** The scene with sheets alone, as they are laid before anything is put on them. */
+export function buildSheets(scenario: Scenario): { readonly world: World; readonly drapes: Readonly<Record<Side, number>> } {
+  const layout = layoutOf(scenario);
+  const world = new World({ gravity: gravityOf(scenario) });
+  addFixedThings(world, scenario, layout);
+  const hump = addHump(world, scenario, layout);
+  const path = (side: Side): Point[] => drapePath(scenario, layout, side);
+  const drapes = { right: addDrape(world, scenario, path('right')), left: addDrape(world, scenario, path('left')) };
+  world.finalize();
+  for (const side of SIDES) glueDrape(world, scenario, side, drapes[side], hump);
+  return { world, drapes };
+}
+
+/** Builds the scene as a perfect operator would have left it, on sheets that have settled; things are put down from just above. */
+export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
+  const layout = layoutOf(scenario);
+  const world = new World({ gravity: gravityOf(scenario) });
+  addFixedThings(world, scenario, layout);
+  const hump = addHump(world, scenario, layout);
+  const hands = { right: addHand(world, 'right'), left: addHand(world, 'left') };
+  const things = addThings(world, scenario, layout, sheets);
+  const drapes = { right: addDrape(world, scenario, sheets.right), left: addDrape(world, scenario, sheets.left) };
+  const cordSide: Side = scenario.room.machine.outletXM >= 0 ? 'left' : 'right';
+  const cord = world.addStrand({
+    points: cordPath(scenario, layout, tailOfProbe(scenario, layout, sheets), sheets[cordSide]),
+    massPerM: scenario.cord.massKgPerM, radius: scenario.cord.radiusM, radiusOnStatic: scenario.cord.radiusM + 2 * DRAPE_RADIUS_M,
+    stiffnessN: CORD_STIFFNESS_N, bendingNm2: CORD_BENDING_NM2, friction: scenario.cord.friction, airDragPerS: 0.5,
+    linkM: scenario.cord.linkM, collides: GROUP.cord, collidesWith: GROUP.bed | GROUP.drape | GROUP.cord,
+  });
+  const clip = scenario.cord.clipN > 0 ? addClip(world) : -1;
+  world.finalize();
+  const first = world.strandStart(cord);
+  world.attachNode(first, things[0]!.body, -THING_SHAPES.probe.halfLength, 0);
+  world.pinNode(first + world.strandSize(cord) - 1);
+  const clipped = clip >= 0 ? closeClip(world, layout, cordSide, clip, cord, drapes[cordSide]) : -1;
+  const glue = (side: Side): void => glueDrape(world, scenario, side, drapes[side], hump);
+  for (const side of SIDES) glue(side);
+    const limitClip = (): void => {
+    if (clipped < 0) return;
+    world.releaseNode(clipped);
+    world.gripNode(clip, clipped, scenario.cord.clipN);
+  };
+  return { scenario, layout, world, hump, hands, things, drapes, cord, glue, limitClip };
+}
+
+/** Head-down tilt turns the bed about an axis in this plane: what is left of gravity in the plane is its cosine. */
+const gravityOf = (scenario: Scenario): number => -9.81 * cos((scenario.room.bed.headDownDeg * PI) / 180);
+
+function addHump(world: World, scenario: Scenario, layout: Layout): number {
+  return world.addBody({
+    kind: 'driven', x: 0, y: layout.mattress.top, shapes: [{ verts: layout.hump, radius: 0 }],
+    friction: scenario.drape.frictionOnSkin, collides: GROUP.bed, collidesWith: GROUP.hand | GROUP.item | GROUP.drape | GROUP.cord,
+  });
+}
+
+function addFixedThings(world: World, scenario: Scenario, layout: Layout): void {
+  const { mattress, rails, kitTable, pole, machine } = layout;
+  const friction = scenario.drape.frictionOnBed;
+  const bed = { collides: GROUP.bed, collidesWith: GROUP.hand | GROUP.item | GROUP.drape | GROUP.cord };
+  const fixture = { collides: GROUP.fixture, collidesWith: GROUP.hand | GROUP.item };
+  const add = (shape: ShapeSpec, masks: { collides: number; collidesWith: number }): void => {
+    world.addBody({ kind: 'static', x: 0, y: 0, shapes: [shape], friction, ...masks });
+  };
+  const box = (left: number, bottom: number, right: number, top: number): ShapeSpec => ({ verts: [[left, bottom], [right, bottom], [right, top], [left, top]], radius: 0 });
+  const round = 0.02;
+  add({ verts: [[-mattress.halfWidth + round, mattress.bottom], [mattress.halfWidth - round, mattress.bottom], [mattress.halfWidth - round, mattress.top - round], [-mattress.halfWidth + round, mattress.top - round]], radius: round }, bed);
+  for (const side of SIDES) {
+    const rail = rails[side];
+    if (rail.up) add({ verts: [[rail.x, rail.bottom], [rail.x, rail.topCentre]], radius: rail.radius }, bed);
+  }
+  add(box(-4, -1, 4, 0), bed);
+  add(box(kitTable.left, kitTable.top - 0.03, kitTable.right, kitTable.top), bed);
+  add({ verts: [[pole.x, 0], [pole.x, pole.top]], radius: pole.radius }, fixture);
+  add(box(machine.left, machine.bottom, machine.right, machine.top), fixture);
+  add(box(-4, -1, -2.2, 4), fixture);
+  add(box(2.2, -1, 4, 4), fixture);
+}
+
+function addHand(world: World, side: Side): number {
+  const mirror = -signOf(side);
+  const capsule = (part: { fromU: number; toU: number; v: number; r: number }): ShapeSpec => ({ verts: [[part.fromU, part.v * mirror], [part.toU, part.v * mirror]], radius: part.r });
+  const [x, y] = HAND_START[side];
+  return world.addBody({
+    kind: 'dynamic', x, y, c: -signOf(side), s: 0, massKg: HAND.massKg, gravityScale: 0, friction: 0.6,
+    shapes: [capsule(HAND.fingers), capsule(HAND.palm), capsule(HAND.back), capsule(HAND.cuff)],
+    collides: GROUP.hand, collidesWith: GROUP.bed | GROUP.fixture | GROUP.drape,
+  });
+}
+
+function addThings(world: World, scenario: Scenario, layout: Layout, sheets: LaidSheets): ThingBody[] {
+  const add = (id: string, kind: ThingKind, x: number, massKg: number, rubbish: boolean): ThingBody => {
+    const shape = THING_SHAPES[kind];
+    const rounding = 0.003;
+    const body = world.addBody({
+      kind: 'dynamic', x, y: layHeight(layout, sheets, x, kind), c: wayOf(x, kind), s: 0, massKg, friction: 0.5,
+      shapes: [{ verts: thingCorners(shape, rounding), radius: rounding }],
+      collides: GROUP.item, collidesWith: GROUP.bed | GROUP.fixture | GROUP.drape,
+    });
+    return { id, kind, body, rubbish };
+  };
+  return [
+    add('probe', 'probe', scenario.probe.xM, scenario.probe.massKg, false),
+    ...scenario.items.map((item) => add(item.id, item.kind, item.xM, THING_SHAPES[item.kind].massKg, item.rubbish)),
+  ];
+}
+
+/** Height of what lies under a thing of half length `half` at x. */
+function restHeight(layout: Layout, sheets: LaidSheets, x: number, half: number): number {
+  const { kitTable, mattress } = layout;
+  if (x > kitTable.left && x < kitTable.right) return kitTable.top;
+  let height = mattress.top + skinHeight(layout, x);
+  for (const side of SIDES) for (const [px, py] of sheets[side]) if (Math.abs(px - x) <= half * 0.6 && Math.abs(px) < Math.abs(layout.crest[side].x) - 0.02) height = Math.max(height, py);
+  return height;
+}
+
+/** A clip that ties the cord to the drape so that the slack stays on the field; it holds no more than its pull. */
+function addClip(world: World): number {
+  return world.addBody({ kind: 'dynamic', x: 0, y: 5, massKg: CLIP_KG, gravityScale: 0, friction: 0, shapes: [{ verts: [[0, 0]], radius: 0.004 }], collides: 0, collidesWith: 0 });
+}
+
+/** Returns the node of the cord that it holds. */
+function closeClip(world: World, layout: Layout, side: Side, clip: number, cord: number, drape: number): number {
+  const inside = Math.abs(layout.crest[side].x) - CLIP_INSIDE_M;
+  const node = nearestNode(world, drape, (x, y) => Math.abs(signOf(side) * x - inside) + (y < layout.mattress.top + 0.02 ? 1 : 0));
+  const cordNode = nearestNode(world, cord, (x, y) => length(x - world.x[node]!, y - world.y[node]!));
+  world.teleportBody(clip, world.x[node]!, world.y[node]!, 1, 0);
+  world.gripNode(clip, node, Infinity);
+  world.gripNode(clip, cordNode, Infinity);
+  return cordNode;
+}
+
+function nearestNode(world: World, strand: number, distance: (x: number, y: number) => number): number {
+  const start = world.strandStart(strand);
+  let best = start;
+  for (let i = start, end = start + world.strandSize(strand); i < end; i++) if (distance(world.x[i]!, world.y[i]!) < distance(world.x[best]!, world.y[best]!)) best = i;
+  return best;
+}
+
+function addDrape(world: World, scenario: Scenario, points: readonly Point[]): number {
+  return world.addStrand({
+    points, massPerM: scenario.drape.areaMassKgPerM2 * SECTION_M, radius: DRAPE_RADIUS_M,
+    stiffnessN: DRAPE_STIFFNESS_N, bendingNm2: DRAPE_BENDING_NM2, friction: 0.5, airDragPerS: 1, linkM: scenario.drape.linkM,
+    collides: GROUP.drape, collidesWith: GROUP.bed | GROUP.hand | GROUP.item | GROUP.cord,
+  });
+}
+
+function glueDrape(world: World, scenario: Scenario, side: Side, strand: number, hump: number): void {
+  const spec = scenario.drape[side];
+  const count = Math.round(spec.gluedM / scenario.drape.linkM) + (spec.gluedM > 0 ? 1 : 0);
+  const start = world.strandStart(strand);
+  const peelN = spec.peelNPerM * scenario.room.patient.openingM;
+  for (let k = 0; k < count; k++) if (!world.isGlued(start + k)) world.glueNode(start + k, hump, peelN);
+}
+
+/** Where the cord leaves the probe as it lies before settling. */
+function tailOfProbe(scenario: Scenario, layout: Layout, sheets: LaidSheets): Point {
+  const { xM } = scenario.probe;
+  return [xM - wayOf(xM, 'probe') * THING_SHAPES.probe.halfLength, layHeight(layout, sheets, xM, 'probe')];
+}
+
+/** Things are laid with their working end toward the patient, the probe with its tail, so that a hand from above takes it rightly. */
+const wayOf = (x: number, kind: ThingKind): number => (x > 0 === (kind === 'probe') ? 1 : -1);
+
+const layHeight = (layout: Layout, sheets: LaidSheets, x: number, kind: ThingKind): number =>
+  restHeight(layout, sheets, x, THING_SHAPES[kind].halfLength) + THING_SHAPES[kind].halfHeight + 0.004;

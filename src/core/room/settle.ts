@@ -1,0 +1,45 @@
+import type { Side } from '../base/side.ts';
+import { STEPS_PER_SECOND } from '../base/time.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import { driveHands } from './driveHands.ts';
+import { restingHand } from './handState.ts';
+import type { Point } from './layout.ts';
+import { buildScene, buildSheets, type Scene } from './scene.ts';
+
+/** How long sheets lie alone, and then the whole scene, before a run begins, so that everything lies still (s). */
+const SHEETS_S = 2.5;
+const SETTLE_S = 4;
+
+/** The scene of a scenario with everything at rest under the operator's still hands. */
+export function settledScene(scenario: Scenario): Scene {
+  const bare = buildSheets(scenario);
+  for (let k = 0; k < SHEETS_S * STEPS_PER_SECOND; k++) bare.world.step();
+  const sheetOf = (side: Side): Point[] => {
+    const start = bare.world.strandStart(bare.drapes[side]);
+    return Array.from({ length: bare.world.strandSize(bare.drapes[side]) }, (_, k): Point => [bare.world.x[start + k]!, bare.world.y[start + k]!]);
+  };
+  const scene = buildScene(scenario, { left: sheetOf('left'), right: sheetOf('right') });
+  const hands = { left: restingHand('left'), right: restingHand('right') };
+  for (let k = 0; k < SETTLE_S * STEPS_PER_SECOND; k++) {
+    driveHands(scene, hands, 0);
+    scene.world.step();
+  }
+  scene.limitClip();
+  return scene;
+}
+
+/** Where sheets, cord and things lay when the run began. */
+export interface Laid {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly things: readonly { readonly x: number; readonly y: number; readonly c: number; readonly s: number }[];
+}
+
+export function rememberLaid(scene: Scene): Laid {
+  const { world, things } = scene;
+  return {
+    x: world.x.slice(),
+    y: world.y.slice(),
+    things: things.map(({ body }) => ({ x: world.bodyX[body]!, y: world.bodyY[body]!, c: world.bodyC[body]!, s: world.bodyS[body]! })),
+  };
+}

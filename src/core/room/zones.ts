@@ -1,0 +1,142 @@
+import { length } from '../base/portableMath.ts';
+import { SIDES, signOf, type Side } from '../base/side.ts';
+import type { Zone } from '../ledger/fact.ts';
+import { HAND_PARTS } from './handShape.ts';
+import { levelAt } from './level.ts';
+import type { Scene } from './scene.ts';
+import type { Slot, Slots } from './surfaces.ts';
+import type { Arm } from './arm.ts';
+
+/** Strands are looked at every so many steps; nothing crosses an edge by more than a few millimetres in that time. */
+const STRAND_EVERY_STEPS = 4;
+/** Way back that a thing must make before it counts as having left a zone, so that nothing flickers (m). */
+const BACK_M = 0.01;
+/** Height over the field below which an unsterile upper arm counts as reaching over it (m), common practice. */
+const REACH_OVER_M = 0.12;
+/** How far a thing lies under its level before it counts as off the field (m). */
+const OFF_FIELD_M = 0.04;
+
+export type ZoneChange = { readonly slot: Slot; readonly zone: Zone; readonly inside: boolean; readonly x: number; readonly y: number };
+
+/** Watches where surfaces are, for the rules that need no touch. Holds who is in which zone. */
+export class ZoneWatch {
+  private readonly inside = new Set<string>();
+  private changes: ZoneChange[] = [];
+
+  constructor(
+    private readonly scene: Scene,
+    private readonly slots: Slots,
+  ) {}
+
+  /** Changes of this step. `held` and `gone` are by thing. */
+  step(step: number, humpX: number, arms: Readonly<Record<Side, Arm>>, held: readonly boolean[], gone: readonly boolean[]): readonly ZoneChange[] {
+    this.changes = [];
+    for (const side of SIDES) this.watchHand(side, humpX, arms[side]);
+    this.scene.things.forEach((_, k) => this.watchThing(k, humpX, held[k]!, gone[k]!));
+    if (step % STRAND_EVERY_STEPS === 0) {
+      this.watchCord();
+      for (const side of SIDES) this.watchDrape(side);
+    }
+    return this.changes;
+  }
+
+  /** Forgets a slot that got a new surface, so that the new one enters its zones anew. */
+  forget(slot: Slot): void {
+    for (const key of [...this.inside]) if (key.startsWith(`${slot} `)) this.inside.delete(key);
+  }
+
+  isIn(slot: Slot, zone: Zone): boolean {
+    return this.inside.has(`${slot} ${zone}`);
+  }
+
+  save(): string[] {
+    return [...this.inside];
+  }
+
+  restore(saved: readonly string[]): void {
+    this.inside.clear();
+    for (const key of saved) this.inside.add(key);
+  }
+
+  private set(slot: Slot, zone: Zone, now: boolean, back: boolean, x: number, y: number): void {
+    const key = `${slot} ${zone}`;
+    const was = this.inside.has(key);
+    if (now && !was) this.inside.add(key);
+    else if (was && back) this.inside.delete(key);
+    else return;
+    this.changes.push({ slot, zone, inside: now, x, y });
+  }
+
+  private watchHand(side: Side, humpX: number, arm: Arm): void {
+    const { world, scenario, layout } = this.scene;
+    const body = this.scene.hands[side];
+    const x = world.bodyX[body]!;
+    const y = world.bodyY[body]!;
+    const level = levelAt(this.scene, humpX, x);
+    const high = scenario.operator.faceM + 0.16;
+    for (const part of HAND_PARTS) {
+      const slot = this.slots.hand[side][part];
+      this.set(slot, 'belowField', y < level, y > level + BACK_M, x, y);
+      this.set(slot, 'outOfSight', y > high, y < high - BACK_M, x, y);
+    }
+    const share = 1 - scenario.policy.sleeveAboveElbowM / (scenario.operator.upperArmM * scenario.operator.foreshortening);
+    const ax = arm.shoulderX + (arm.elbowX - arm.shoulderX) * share;
+    const ay = arm.shoulderY + (arm.elbowY - arm.shoulderY) * share;
+    const overBed = ax > layout.crest.right.x && ax < layout.crest.left.x;
+    const top = overBed ? levelAt(this.scene, humpX, ax) + REACH_OVER_M : -1;
+    this.set(this.slots.sleeve[side].outerSleeve, 'overField', overBed && ay < top, !overBed || ay > top + BACK_M, ax, ay);
+  }
+
+  private watchThing(k: number, humpX: number, held: boolean, gone: boolean): void {
+    const { world, things } = this.scene;
+    const body = things[k]!.body;
+    const x = world.bodyX[body]!;
+    const y = world.bodyY[body]!;
+    const below = !held && !gone && y < levelAt(this.scene, humpX, x) - OFF_FIELD_M;
+    const { solid, needle } = this.slots.thing[k]!;
+    for (const slot of needle >= 0 ? [solid, needle] : [solid]) this.set(slot, 'offField', below, !below, x, y);
+  }
+
+  /** A stretch of cord is off the field where it hangs over the edge; back on it once it is inside the margin. */
+  private watchCord(): void {
+    const { world, cord, layout, scenario } = this.scene;
+    const start = world.strandStart(cord);
+    for (let k = 0, links = world.strandSize(cord) - 1; k < links; k++) {
+      const x = (world.x[start + k]! + world.x[start + k + 1]!) / 2;
+      const y = (world.y[start + k]! + world.y[start + k + 1]!) / 2;
+      const past = Math.max(x - layout.crest.left.x, layout.crest.right.x - x);
+      this.set(this.slots.cord + k, 'offField', past > 0, past < -scenario.policy.marginM, x, y);
+    }
+  }
+
+  private watchDrape(side: Side): void {
+    const { world, drapes, scenario } = this.scene;
+    const start = world.strandStart(drapes[side]);
+    const links = world.strandSize(drapes[side]) - 1;
+    const edge = this.fieldEnd(side) - scenario.policy.marginM;
+    let along = 0;
+    for (let k = 0; k < links; k++) {
+      const dx = world.x[start + k + 1]! - world.x[start + k]!;
+      const dy = world.y[start + k + 1]! - world.y[start + k]!;
+      const l = length(dx, dy);
+      const middle = along + l / 2;
+      along += l;
+      this.set(this.slots.drape[side] + k, 'margin', middle > edge, middle < edge - BACK_M, world.x[start + k]! + dx / 2, world.y[start + k]! + dy / 2);
+    }
+  }
+
+  /** Distance along the sheet at which the field ends: where it passes over the edge of the bed, or its own end. */
+  private fieldEnd(side: Side): number {
+    const { world, drapes, layout } = this.scene;
+    const start = world.strandStart(drapes[side]);
+    const last = start + world.strandSize(drapes[side]) - 1;
+    const edge = Math.abs(layout.crest[side].x);
+    const sign = signOf(side);
+    let along = 0;
+    for (let i = start; i < last; i++) {
+      if (sign * world.x[i]! >= edge) return along;
+      along += length(world.x[i + 1]! - world.x[i]!, world.y[i + 1]! - world.y[i]!);
+    }
+    return along;
+  }
+}

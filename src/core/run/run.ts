@@ -1,0 +1,162 @@
+import { assert } from '../base/assert.ts';
+import { StateHash } from '../base/hash.ts';
+import type { Side } from '../base/side.ts';
+import type { Command } from '../commands/command.ts';
+import type { Break } from '../ledger/break.ts';
+import type { Fact } from '../ledger/fact.ts';
+import { Ledger } from '../ledger/Ledger.ts';
+import type { LedgerSnapshot } from '../ledger/ledgerSnapshot.ts';
+import { rulesInForce } from '../ledger/rules/ruleBook.ts';
+import type { FieldProgress } from '../procedure/observation.ts';
+import { FieldProcedure } from '../procedure/FieldProcedure.ts';
+import type { RoomPicture } from '../room/picture.ts';
+import { Room } from '../room/room.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import type { RemedyStatus, RunContract, RunSnapshot, StepOutcome, TouchLine } from './contract.ts';
+import type { CueReport, RemedyReport, RunResult } from './result.ts';
+import { touchLines, heldWords } from './words.ts';
+
+/** One attempt at a scenario. The only owner of the clock: nothing in the simulation moves but by `step`. */
+export class Run implements RunContract {
+  readonly room: Room;
+  readonly ledger: Ledger;
+  /** The part of the touch log from before the first step: every surface that is in the room. */
+  readonly openingFacts: readonly Fact[];
+  private readonly procedure: FieldProcedure;
+  private cueReports: CueReport[] = [];
+  private remedyReports: RemedyReport[] = [];
+  private remedyStart = 0;
+  private count = 0;
+  private ended = false;
+
+  /** Builds the scene and lets it settle. `seed` defaults to the scenario's. */
+  constructor(
+    readonly scenario: Scenario,
+    readonly seed: number = scenario.seed,
+  ) {
+    this.room = new Room(scenario, seed);
+    this.ledger = new Ledger(rulesInForce(scenario));
+    this.procedure = new FieldProcedure(scenario);
+    this.openingFacts = this.room.openingFacts();
+    for (const fact of this.openingFacts) this.take(fact);
+  }
+
+  get stepCount(): number {
+    return this.count;
+  }
+
+  get finished(): boolean {
+    return this.ended;
+  }
+
+  get breaks(): readonly Break[] {
+    return this.ledger.breaks;
+  }
+
+  get progress(): FieldProgress {
+    return this.procedure.progress;
+  }
+
+  get cues(): readonly CueReport[] {
+    return this.cueReports;
+  }
+
+  get remedy(): RemedyStatus | null {
+    return this.room.remedies.status(this.room.hands, this.room.happenings.humpX);
+  }
+
+  /** Does one step of 1/120 s with the commands that were given for it. */
+  step(commands: readonly Command[]): StepOutcome {
+    assert(!this.ended, 'a finished run does not go on');
+    const step = this.count;
+    const known = this.ledger.breaks.length;
+    const remedyBefore = this.room.remedies.active;
+    const outcome = this.room.step(step, commands);
+    for (const fact of outcome.facts) this.take(fact);
+    this.procedure.observe(outcome.observation);
+    const cue = this.reportCues(step, outcome.cues);
+    if (!remedyBefore && this.room.remedies.active) this.remedyStart = step;
+    this.count++;
+    if (commands.some(({ type }) => type === 'run.end')) this.ended = true;
+    return { step, facts: outcome.facts, newBreaks: this.ledger.breaks.slice(known), cue, finished: this.ended };
+  }
+
+  picture(): RoomPicture {
+    return this.room.picture(this.count, this.ledger.marks());
+  }
+
+  touchLines(): readonly TouchLine[] {
+    return touchLines(this.room, this.ledger);
+  }
+
+  heldWords(side: Side): { readonly what: string; readonly state: string; readonly broken: boolean } {
+    return heldWords(this.room, this.ledger, side);
+  }
+
+  result(): RunResult {
+    const words: Record<string, string> = {};
+    for (const known of this.ledger.breaks) {
+      for (const { surface } of known.spread) words[surface] = this.room.surfaces.words(surface);
+      for (const id of [known.surface, known.against]) if (id) words[id] = this.room.surfaces.words(id);
+    }
+    return {
+      steps: this.count,
+      breaks: this.ledger.breaks,
+      words,
+      notices: this.ledger.notices.map(({ step, breaks }) => ({ step, breaks })),
+      remedies: this.remedyReports,
+      cues: this.cueReports,
+      progress: this.procedure.progress,
+      handling: {
+        pathM: { left: roundMm(this.room.hands.left.pathM), right: roundMm(this.room.hands.right.pathM) },
+        driftM: { left: roundMm(this.room.drift.farthest.left), right: roundMm(this.room.drift.farthest.right) },
+        dropped: this.room.scene.things.filter((_, k) => this.room.touches.offField()[k] && !this.room.gone[k]).map(({ id }) => id),
+      },
+    };
+  }
+
+  hash(): string {
+    const hash = new StateHash();
+    hash.addInt(this.count);
+    this.room.hashInto(hash);
+    this.ledger.hashInto(hash);
+    this.procedure.hashInto(hash);
+    return hash.digest();
+  }
+
+  /** Everything that is needed to go on bit for bit, in a run of the same scenario and seed. */
+  snapshot(): RunSnapshot {
+    return {
+      step: this.count,
+      parts: {
+        room: this.room.save(), ledger: this.ledger.snapshot(), procedure: this.procedure.snapshot(),
+        cues: [...this.cueReports], remedies: [...this.remedyReports], remedyStart: this.remedyStart, ended: this.ended,
+      },
+    };
+  }
+
+  restore(snapshot: RunSnapshot): void {
+    const { parts } = snapshot;
+    this.count = snapshot.step;
+    this.room.restore(parts['room']);
+    this.ledger.restore(parts['ledger'] as LedgerSnapshot);
+    this.procedure.restore(parts['procedure']);
+    this.cueReports = [...(parts['cues'] as CueReport[])];
+    this.remedyReports = [...(parts['remedies'] as RemedyReport[])];
+    this.remedyStart = parts['remedyStart'] as number;
+    this.ended = parts['ended'] as boolean;
+  }
+
+  private take(fact: Fact): void {
+    this.ledger.apply(fact);
+    if (fact.kind === 'remedied') this.remedyReports.push({ remedy: fact.remedy, startStep: this.remedyStart, endStep: fact.step, things: fact.things });
+  }
+
+  private reportCues(step: number, cues: readonly { kind: string; words: string }[]): CueReport | null {
+    for (const { kind, words } of cues) this.cueReports.push({ step, kind, words });
+    return cues.length > 0 ? this.cueReports[this.cueReports.length - cues.length]! : null;
+  }
+}
+
+/** Reports speak in whole millimetres. */
+const roundMm = (metres: number): number => Math.round(metres * 1000) / 1000;

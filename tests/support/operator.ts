@@ -1,0 +1,145 @@
+import { STEPS_PER_SECOND, secondsToSteps } from '../../src/core/base/time.ts';
+import { PI } from '../../src/core/base/portableMath.ts';
+import type { Side } from '../../src/core/base/side.ts';
+import type { Command } from '../../src/core/commands/command.ts';
+import { HAND } from '../../src/core/room/handShape.ts';
+import { fingersDirection } from '../../src/core/room/driveHands.ts';
+import { minimumJerk } from '../../src/core/room/patient.ts';
+import { workingEnd } from '../../src/core/room/work.ts';
+import { Run } from '../../src/core/run/run.ts';
+
+/**
+ * A scripted operator: it sees the room as a person does (where hands, things and sheet are) and acts only through the command
+ * list, with minimum-jerk hand movements (Flash and Hogan 1985), 60 commands a second, like real input.
+ */
+export class Operator {
+  readonly commands: { step: number; command: Command }[] = [];
+  private queued: Command[] = [];
+
+  constructor(readonly run: Run) {}
+
+  /** Middle of the palm in metres. */
+  hand(side: Side): { x: number; y: number } {
+    const b = this.run.room.scene.hands[side];
+    return { x: this.run.room.scene.world.bodyX[b]!, y: this.run.room.scene.world.bodyY[b]! };
+  }
+
+  thing(id: string): { x: number; y: number } {
+    const k = this.indexOf(id);
+    const { body } = this.run.room.scene.things[k]!;
+    return { x: this.run.room.scene.world.bodyX[body]!, y: this.run.room.scene.world.bodyY[body]! };
+  }
+
+  end(id: string): { x: number; y: number } {
+    const [x, y] = workingEnd(this.run.room.scene, this.indexOf(id));
+    return { x, y };
+  }
+
+  site(): { x: number; y: number } {
+    return this.run.room.site();
+  }
+
+  holds(side: Side): string | null {
+    const { hold } = this.run.room.hands[side];
+    if (!hold) return null;
+    return hold.kind === 'thing' ? this.run.room.scene.things[hold.thing]!.id : hold.strand;
+  }
+
+  /** Sends a command with the next step. */
+  send(command: Command): this {
+    this.queued.push(command);
+    return this;
+  }
+
+  /** Lets time pass. */
+  wait(seconds: number): this {
+    for (let k = secondsToSteps(seconds); k > 0 && !this.run.finished; k--) this.step();
+    return this;
+  }
+
+  /** Moves the palm to (x, y) in a straight line; `speed` is the mean speed in m/s. */
+  palmTo(side: Side, x: number, y: number, speed = 0.25): this {
+    return this.palmsTo([[side, x, y]], speed);
+  }
+
+  /** Moves both palms at once, each in a straight line. */
+  palmsTo(goals: readonly (readonly [Side, number, number])[], speed = 0.25): this {
+    const from = goals.map(([side]) => ({ x: this.run.room.hands[side].wishX, y: this.run.room.hands[side].wishY }));
+    const far = Math.max(...goals.map(([, x, y], k) => Math.sqrt((x - from[k]!.x) ** 2 + (y - from[k]!.y) ** 2)));
+    const steps = Math.max(2, Math.ceil((far / speed) * STEPS_PER_SECOND));
+    for (let k = 2; ; k += 2) {
+      const share = minimumJerk(Math.min(1, k / steps));
+      goals.forEach(([hand, x, y], n) => {
+        this.send({ type: 'hand.move', hand, xMm: Math.round((from[n]!.x + (x - from[n]!.x) * share) * 1000), yMm: Math.round((from[n]!.y + (y - from[n]!.y) * share) * 1000) });
+      });
+      this.step();
+      this.step();
+      if (k >= steps) break;
+    }
+    return this.wait(0.25);
+  }
+
+  /** Moves the fingertips to (x, y), wherever the palm then is. */
+  fingersTo(side: Side, x: number, y: number, speed = 0.25): this {
+    const [c, s] = fingersDirection(side, this.run.room.hands[side].wishAngle);
+    return this.palmTo(side, x - c * HAND.gripU, y - s * HAND.gripU, speed);
+  }
+
+  /** Through points of the fingertips, one after the other. */
+  fingersVia(side: Side, points: readonly (readonly [number, number])[], speed = 0.25): this {
+    for (const [x, y] of points) this.fingersTo(side, x, y, speed);
+    return this;
+  }
+
+  turn(side: Side, degrees: number): this {
+    this.send({ type: 'hand.turn', hand: side, angleDeg: degrees });
+    return this.wait(Math.abs(degrees - (this.run.room.hands[side].targetAngle * 180) / PI) / 200 + 0.1);
+  }
+
+  grip(side: Side): this {
+    return this.send({ type: 'hand.grip', hand: side }).wait(0.45);
+  }
+
+  release(side: Side): this {
+    return this.send({ type: 'hand.release', hand: side }).wait(0.3);
+  }
+
+  use(side: Side, seconds: number): this {
+    this.send({ type: 'hand.use', hand: side, on: true }).wait(seconds);
+    return this.send({ type: 'hand.use', hand: side, on: false }).wait(0.1);
+  }
+
+  /** Takes a thing from above. Throws when the fingers did not get it, so that a script cannot go on without. */
+  take(side: Side, id: string, above = 0.16): this {
+    const { x, y } = this.thing(id);
+    this.fingersTo(side, x, y + above).fingersTo(side, x, y + 0.014, 0.12).grip(side);
+    if (this.holds(side) !== id) throw new Error(`the ${side} hand holds ${this.holds(side) ?? 'nothing'} instead of ${id}`);
+    return this;
+  }
+
+  /** Moves the hand so that the working end of what it holds comes to (x, y). */
+  endTo(side: Side, x: number, y: number, speed = 0.2): this {
+    const id = this.holds(side);
+    if (!id) throw new Error(`the ${side} hand holds nothing`);
+    const end = this.end(id);
+    const palm = this.hand(side);
+    return this.palmTo(side, palm.x + x - end.x, palm.y + y - end.y, speed);
+  }
+
+  finish(): this {
+    return this.send({ type: 'run.end' }).wait(1 / STEPS_PER_SECOND);
+  }
+
+  private indexOf(id: string): number {
+    const k = this.run.room.scene.things.findIndex((thing) => thing.id === id);
+    if (k < 0) throw new Error(`there is no ${id}`);
+    return k;
+  }
+
+  private step(): void {
+    const commands = this.queued;
+    this.queued = [];
+    for (const command of commands) this.commands.push({ step: this.run.stepCount, command });
+    this.run.step(commands);
+  }
+}
