@@ -5,6 +5,7 @@ import type { Camera } from './camera.ts';
 import type { HandMotion } from './hand/handMotion.ts';
 import type { Pen } from './pen/pen.ts';
 import type { Labels } from './labels/labels.ts';
+import type { PictureCache } from './pictureCache.ts';
 import type { UltrasoundScreen } from './art/ultrasoundScreen.ts';
 
 /** All that the layers of one frame are drawn from. */
@@ -20,5 +21,6 @@ export interface Frame {
   readonly motion: Readonly<Record<Side, HandMotion>>;
   readonly labels: Labels;
   readonly slowLabels: boolean;
+  readonly cache: PictureCache;
   readonly ultrasound: UltrasoundScreen;
 }

@@ -10,6 +10,7 @@ import type { Frame } from './frame.ts';
 import { HandMotion } from './hand/handMotion.ts';
 import { Labels } from './labels/labels.ts';
 import { LAYER_PAINTERS } from './layerPainters.ts';
+import { PictureCache } from './pictureCache.ts';
 import { Pen } from './pen/pen.ts';
 import { chooseBackend, type RendererChoice } from './render/chooseBackend.ts';
 import type { Backend } from './render/backend.ts';
@@ -58,6 +59,7 @@ class RoomStage implements Stage {
   readonly renderer: 'canvas' | 'webgl';
   private readonly stills: StillPictures;
   private readonly labels = new Labels();
+  private readonly cache = new PictureCache();
   private readonly ultrasound = new UltrasoundScreen();
   private readonly motion: Readonly<Record<Side, HandMotion>>;
   private shown: boolean;
@@ -90,7 +92,7 @@ class RoomStage implements Stage {
     const picture = blendPictures(previous, current, blend);
     const frameOn = (ctx: CanvasRenderingContext2D): Frame => ({
       pen: Pen.over(ctx, this.camera.toScreen, this.density), picture, nowMs, camera: this.camera, motion: this.motion, labels: this.labels,
-      markOf: marksOf(picture, this.shown), shown: this.shown, activeHand: view.activeHand, slowLabels: view.slowLabels ?? false, ultrasound: this.ultrasound,
+      markOf: marksOf(picture, this.shown), shown: this.shown, activeHand: view.activeHand, slowLabels: view.slowLabels ?? false, ultrasound: this.ultrasound, cache: this.cache,
     });
     this.stills.update(frameOn(SCRATCH()));
     this.backend.render((ctx) => {

@@ -3,14 +3,14 @@ import { STILL_GROUPS, type StillGroup } from './drawingOrder.ts';
 import type { Frame } from './frame.ts';
 import { compose, shift } from './pen/affine.ts';
 import { Pen } from './pen/pen.ts';
-import type { Backend, KeptPicture } from './render/backend.ts';
+import type { Backend } from './render/backend.ts';
 
 interface Kept {
-  readonly picture: KeptPicture;
+  readonly ctx: CanvasRenderingContext2D;
   /** What it was drawn from; it is drawn anew when this changes. */
   key: string;
-  originX: number;
-  originY: number;
+  x: number;
+  y: number;
 }
 
 /** Space that the operator takes up around the midline, in metres. */
@@ -18,23 +18,39 @@ const OPERATOR_HALF_M = 0.36;
 const OPERATOR_TOP_M = 1.85;
 const MARGIN_PX = 4;
 
-/** Wall and furniture, the operator's body, bed and patient: drawn once and kept until the camera or they themselves change. */
-export class StillPictures {
-  private readonly kept: Readonly<Record<StillGroup, Kept>>;
+const keep = (): Kept => ({ ctx: document.createElement('canvas').getContext('2d')!, key: '', x: 0, y: 0 });
 
-  constructor(backend: Backend) {
-    const keep = (): Kept => ({ picture: backend.keep(), key: '', originX: 0, originY: 0 });
-    this.kept = { room: keep(), operator: keep(), bed: keep() };
-  }
+/**
+ * Wall and furniture, the operator's body, bed and patient: each is drawn once and kept until the camera or it itself changes, and
+ * all of them are put together into the one picture that lies under the moving things.
+ */
+export class StillPictures {
+  private readonly kept: Readonly<Record<StillGroup, Kept>> = { room: keep(), operator: keep(), bed: keep() };
+  private together = '';
+
+  constructor(private readonly backend: Backend) {}
 
   update(frame: Frame): void {
-    const { picture } = frame;
-    const scene = `${frame.camera.toScreen.join(' ')} ${frame.camera.widthPx} ${frame.camera.heightPx} ${frame.pen.density} ${frame.shown}`;
-    this.refresh('room', `${scene} ${fixedMarks(frame)}`, frame);
-    this.refresh('operator', `${scene} ${frame.markOf(picture.fixed['face'])} ${frame.markOf(picture.fixed['gownFront'])}`, frame);
-    this.refresh('bed', `${scene} ${frame.markOf(picture.fixed['bed'])} ${outlineKey(picture.skinX)} ${outlineKey(picture.skinY)}`, frame);
-    const { picture: body, originX, originY } = this.kept.operator;
-    body.moveTo(originX + Math.round(picture.torsoX * frame.camera.pxPerM * frame.pen.density), originY);
+    const { picture, camera, markOf } = frame;
+    const scene = `${camera.toScreen.join(' ')} ${camera.widthPx} ${camera.heightPx} ${frame.pen.density} ${frame.shown}`;
+    const torsoPx = Math.round(picture.torsoX * camera.pxPerM * frame.pen.density);
+    const keys: Readonly<Record<StillGroup, string>> = {
+      room: `${scene} ${fixedMarks(frame)}`,
+      operator: `${scene} ${markOf(picture.fixed['face'])} ${markOf(picture.fixed['gownFront'])}`,
+      bed: `${scene} ${markOf(picture.fixed['bed'])} ${outlineKey(picture.skinX)} ${outlineKey(picture.skinY)}`,
+    };
+    const together = `${Object.values(keys).join()} ${torsoPx}`;
+    if (together === this.together) return;
+    this.together = together;
+    for (const group of Object.keys(keys) as StillGroup[]) this.refresh(group, keys[group], frame);
+    const { still } = this.backend;
+    const { room } = this.kept;
+    still.reshape(room.ctx.canvas.width, room.ctx.canvas.height);
+    for (const group of Object.keys(keys) as StillGroup[]) {
+      const { ctx, x, y } = this.kept[group];
+      still.ctx.drawImage(ctx.canvas, x + (group === 'operator' ? torsoPx : 0), y);
+    }
+    still.changed();
   }
 
   private refresh(group: StillGroup, key: string, frame: Frame): void {
@@ -42,15 +58,11 @@ export class StillPictures {
     if (kept.key === key) return;
     kept.key = key;
     const [x, y, width, height] = areaOf(group, frame);
-    kept.originX = x;
-    kept.originY = y;
-    kept.picture.reshape(x, y, width, height);
-    if (width > 1 && height > 1) {
-      const { density } = frame.pen;
-      const pen = Pen.over(kept.picture.ctx, compose(shift(-x / density, -y / density), frame.camera.toScreen), density);
-      for (const layer of STILL_GROUPS[group]) LAYER_PAINTERS[layer]({ ...frame, pen });
-    }
-    kept.picture.changed();
+    Object.assign(kept, { x, y });
+    Object.assign(kept.ctx.canvas, { width, height });
+    const { density } = frame.pen;
+    const pen = Pen.over(kept.ctx, compose(shift(-x / density, -y / density), frame.camera.toScreen), density);
+    for (const layer of STILL_GROUPS[group]) LAYER_PAINTERS[layer]({ ...frame, pen });
   }
 }
 

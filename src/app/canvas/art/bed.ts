@@ -1,8 +1,8 @@
 import type { RoomPicture } from '../../../core/room/picture.ts';
-import { CASTOR, HUB, METAL_DARK, METAL_LINE, METAL_MID } from '../palette.ts';
+import { layoutOf } from '../../../core/room/layout.ts';
+import { CASTOR, HUB, METAL_LINE, METAL_MID } from '../palette.ts';
 import { scaling } from '../pen/affine.ts';
-import { polygon, type Point } from '../pen/curves.ts';
-import { boxPath } from '../pen/curves.ts';
+import { boxPath, polygon, type Point } from '../pen/curves.ts';
 import { paintMark } from '../pen/hatch.ts';
 import type { Pen } from '../pen/pen.ts';
 import { DARK_SHADE, MATTRESS_SHADE, METAL_SHADE } from '../pen/shades.ts';
@@ -14,23 +14,23 @@ const FRAME_CM = 8;
 
 /** Bed frame, legs and mattress; the pen's frame is in metres. */
 export function paintBed(pen: Pen, picture: RoomPicture, markOf: MarkOf): void {
-  const { mattressTopM, mattressWidthM, mattressThicknessM } = picture.scenario.room.bed;
+  const { mattress } = layoutOf(picture.scenario);
   const cm = pen.in(scaling(0.01));
-  const top = mattressTopM * 100;
-  const under = top - mattressThicknessM * 100;
-  const half = mattressWidthM * 50;
+  const top = mattress.top * 100;
+  const under = mattress.bottom * 100;
+  const half = mattress.halfWidth * 100;
   const bottom = under - FRAME_CM;
   paintLegs(cm, half, bottom);
   cm.box(-half - 0.5, bottom, half + 0.5, under, { fill: METAL_SHADE, line: METAL_LINE }, 1.2);
   cm.path(`M${-half} ${under - 2.6}H${half}M${-half} ${under - 5.6}H${half}`, { line: METAL_LINE, weight: 'h', alpha: 0.5 });
   const edge: Point[] = [[-half, top], [half, top]];
   cm.path(polygon([...edge, ...recede([...edge].reverse())]), { fill: '#EEF0EF', line: '#9AA5A8', weight: 'd' });
-  const mattress = boxPath(-half, under, half, top, 2.4);
-  cm.path(mattress, { fill: MATTRESS_SHADE, line: '#6E7B80' });
+  const block = boxPath(-half, under, half, top, 2.4);
+  cm.path(block, { fill: MATTRESS_SHADE, line: '#6E7B80' });
   for (const [lift, alpha] of [[0, 0.8], [-0.6, 0.4]] as const) {
     cm.path(`M${-half + 0.4} ${(top + under) / 2 + lift}H${half - 0.4}`, { line: '#8D999D', weight: 'h', alpha });
   }
-  paintMark(cm, mattress, markOf(picture.fixed['bed']));
+  paintMark(cm, block, markOf(picture.fixed['bed']));
 }
 
 function paintLegs(cm: Pen, half: number, bottom: number): void {
@@ -43,25 +43,4 @@ function paintLegs(cm: Pen, half: number, bottom: number): void {
     cm.ellipse(at(0), 5, 2.1, 2.1, { fill: HUB, line: METAL_LINE, weight: 'd' });
   }
   cm.box(-x + 2, 24.6, x - 2, 28, { fill: DARK_SHADE, line: METAL_LINE, weight: 'd' });
-}
-
-/** One bed rail, up or lowered; the pen's frame is in metres, `side` is the sign of x. */
-export function paintRail(pen: Pen, picture: RoomPicture, side: -1 | 1, markOf: MarkOf): void {
-  const { bed, rails } = picture.scenario.room;
-  const { up, topAboveMattressM } = side === 1 ? rails.left : rails.right;
-  const cm = pen.in(scaling(0.01));
-  const x = side * rails.xM * 100;
-  const half = rails.thicknessM * 50;
-  const foot = bed.mattressTopM * 100 - 19;
-  const top = (up ? bed.mattressTopM + topAboveMattressM : bed.mattressTopM - 0.04) * 100;
-  const far = recede([[x - half, top - half], [x + half, top - half]]);
-  const far2 = recede([[x - side * half, top - 15.6], [x - side * half, top - 13]]);
-  const bar = { fill: HUB, line: METAL_LINE, weight: 'h' } as const;
-  cm.path(polygon([[x - half, top - half], [x + half, top - half], far[1]!, far[0]!]), bar);
-  if (up) cm.path(polygon([[x - side * half, top - 13], [x - side * half, top - 15.6], ...far2]), bar);
-  const post = `M${x - half} ${foot}V${top - half}C${x - half} ${top + half / 3} ${x + half} ${top + half / 3} ${x + half} ${top - half}V${foot}Z`;
-  cm.path(post, { fill: METAL_SHADE, line: METAL_LINE });
-  cm.path(`M${x - half * 0.4} ${foot + 2}V${top - half - 0.8}`, { line: '#FFFFFF', weight: 'd', alpha: 0.6 });
-  cm.box(x - half - 0.8, foot, x + half + 0.8, foot + 6, { fill: METAL_DARK, line: METAL_LINE, weight: 'd' }, 0.8);
-  paintMark(cm, post, markOf(picture.fixed[side === 1 ? 'rail.left' : 'rail.right']));
 }

@@ -2,7 +2,7 @@ import type { SurfaceMark } from '../../../core/room/picture.ts';
 import { GOWN_LINE } from '../palette.ts';
 import { limb, polygon, smooth, type Point, type WidePoint } from '../pen/curves.ts';
 import { paintMark } from '../pen/hatch.ts';
-import type { PathData } from '../pen/pathData.ts';
+import { joinPaths, type PathData } from '../pen/pathData.ts';
 import type { Pen } from '../pen/pen.ts';
 import { FOREARM_SHADE, GOWN_SHADE } from '../pen/shades.ts';
 
@@ -19,94 +19,95 @@ export type SleeveMarks = Readonly<Record<'lowerSleeve' | 'upperSleeve' | 'outer
 /** The sterile part of the sleeve ends this far above the elbow, in centimetres. */
 const ABOVE_ELBOW_CM = 5;
 
+/** Directions of the two halves of an arm, in radians, added to its line. */
+interface Arm extends ArmLine {
+  readonly upperAngle: number;
+  readonly foreAngle: number;
+}
+
 const along = (from: Point, angle: number, forward: number, left: number): Point => {
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
   return [from[0] + forward * c - left * s, from[1] + forward * s + left * c];
 };
 
 /** A sleeve from shoulder to wrist; grows out of the gown, with soft folds at the elbow. */
-export class Sleeve {
-  private readonly upperAngle: number;
-  private readonly foreAngle: number;
-  private readonly upper: PathData;
-  private readonly fore: PathData;
+export function paintSleeve(pen: Pen, line: ArmLine, marks: SleeveMarks): void {
+  const { shoulder, elbow, wrist } = line;
+  const arm: Arm = {
+    ...line,
+    upperAngle: Math.atan2(elbow[1] - shoulder[1], elbow[0] - shoulder[0]),
+    foreAngle: Math.atan2(wrist[1] - elbow[1], wrist[0] - elbow[0]),
+  };
+  const cloth = { fill: GOWN_SHADE } as const;
+  pen.path(limb([[...shoulder, 7.7], [(shoulder[0] + elbow[0]) / 2, (shoulder[1] + elbow[1]) / 2, 7.2], [...elbow, 6.2]], 5), { ...cloth, line: GOWN_LINE });
+  paintShoulder(pen, arm);
+  paintOuterMark(pen, arm, marks.outerSleeve);
+  const fore = forearm(arm);
+  pen.path(fore, { ...cloth, line: GOWN_LINE });
+  pen.path(elbowPatch(arm), cloth);
+  pen.path(fore, { fill: FOREARM_SHADE });
+  paintLowerMarks(pen, arm, marks);
+  paintFolds(pen, arm);
+}
 
-  constructor(private readonly pen: Pen, private readonly arm: ArmLine) {
-    const { shoulder, elbow, wrist } = arm;
-    this.upperAngle = Math.atan2(elbow[1] - shoulder[1], elbow[0] - shoulder[0]);
-    this.foreAngle = Math.atan2(wrist[1] - elbow[1], wrist[0] - elbow[0]);
-    const middle: WidePoint = [(shoulder[0] + elbow[0]) / 2, (shoulder[1] + elbow[1]) / 2, 7.2];
-    this.upper = limb([[...shoulder, 7.7], middle, [...elbow, 6.2]], 5);
-    const reach = Math.hypot(wrist[0] - elbow[0], wrist[1] - elbow[1]);
-    const back = (cm: number, r: number): WidePoint => [...along(wrist, this.foreAngle, -cm, 0), r];
-    this.fore = limb([[...elbow, 6.2], back(reach * 0.55, 5.8), back(7, 4.7), back(5, 4.1)], 5, true);
-  }
+function forearm({ elbow, wrist, foreAngle }: Arm): PathData {
+  const reach = Math.hypot(wrist[0] - elbow[0], wrist[1] - elbow[1]);
+  const back = (cm: number, r: number): WidePoint => [...along(wrist, foreAngle, -cm, 0), r];
+  return limb([[...elbow, 6.2], back(reach * 0.55, 5.8), back(Math.min(7, reach * 0.4), 4.7), back(5, 4.1)], 5, true);
+}
 
-  paint(marks: SleeveMarks): void {
-    const cloth = { fill: GOWN_SHADE } as const;
-    this.pen.path(this.upper, { ...cloth, line: GOWN_LINE });
-    this.paintShoulder();
-    this.paintOuterMark(marks.outerSleeve);
-    this.pen.path(this.fore, { ...cloth, line: GOWN_LINE });
-    this.pen.path(this.elbowPatch(), cloth);
-    this.pen.path(this.fore, { fill: FOREARM_SHADE });
-    this.paintLowerMarks(marks);
-    this.paintFolds();
-  }
+/** Hides the inner half of the sleeve's end: it is one cloth with the body. */
+function paintShoulder(pen: Pen, { side, shoulder: [x, y], upperAngle }: Arm): void {
+  const inner = x - side * 4.2;
+  const cap: Point[] = [[x + side * 0.6, y + 6.6], [inner, y + 7.4], [inner - side * 3.4, y + 5.6], [inner - side * 5.6, y - 2], [inner - side * 3.8, y - 9],
+    [x - side * 0.6, y - 7.3], [x + side * 1.4, y]];
+  pen.path(smooth(cap, true), { fill: GOWN_SHADE });
+  pen.path(limb([[x - side * 1.2, y + 0.2, 7], [x - side * 4.2, y + 1, 7.4], [x - side * 8.2, y + 1.2, 7.4]], 4), { fill: GOWN_SHADE });
+  const outwards = along([0, 0], upperAngle, 0, side);
+  const turn = Math.atan2(outwards[1], outwards[0]) - Math.PI / 2;
+  const wrapped = Math.atan2(Math.sin(turn), Math.cos(turn));
+  const round = [0.05, 0.35, 0.7, 1].map((k): Point => [x + 7.66 * Math.cos(Math.PI / 2 + wrapped * k), y + 7.66 * Math.sin(Math.PI / 2 + wrapped * k)]);
+  const edge = [along([x, y], upperAngle, 3.2, side * 7.62), along([x, y], upperAngle, 7, side * 7.5)];
+  const neck: Point[] = [[x - side * 9.9, y + 11.9], [x - side * 6.6, y + 10.5], [x - side * 3.4, y + 9.1]];
+  pen.path(polygon([[x - side * 9.2, y + 11], ...neck.slice(1), ...round, edge[0]!, [x, y], [x - side * 7.2, y + 2.4]]), { fill: GOWN_SHADE });
+  pen.path(smooth([...neck, ...round, ...edge]), { line: GOWN_LINE });
+  pen.path(smooth([[x - side * 3.4, y + 8.2], [x - side * 1.4, y + 2], [x - side * 1.6, y - 4], [x - side * 2.4, y - 8]]), { line: GOWN_LINE, weight: 'h', alpha: 0.6 });
+}
 
-  /** Hides the inner half of the sleeve's end: it is one cloth with the body. */
-  private paintShoulder(): void {
-    const { side, shoulder: [x, y] } = this.arm;
-    const inner = x - side * 4.2;
-    const cap: Point[] = [[x + side * 0.6, y + 6.6], [inner, y + 7.4], [inner - side * 3.4, y + 5.6], [inner - side * 5.6, y - 2], [inner - side * 3.8, y - 9],
-      [x - side * 0.6, y - 7.3], [x + side * 1.4, y]];
-    this.pen.path(smooth(cap, true), { fill: GOWN_SHADE });
-    this.pen.path(limb([[x - side * 1.2, y + 0.2, 7], [x - side * 4.2, y + 1, 7.4], [x - side * 8.2, y + 1.2, 7.4]], 4), { fill: GOWN_SHADE });
-    const outwards = along([0, 0], this.upperAngle, 0, side);
-    const turn = Math.atan2(outwards[1], outwards[0]) - Math.PI / 2;
-    const wrapped = Math.atan2(Math.sin(turn), Math.cos(turn));
-    const round = [0.05, 0.35, 0.7, 1].map((k): Point => [x + 7.66 * Math.cos(Math.PI / 2 + wrapped * k), y + 7.66 * Math.sin(Math.PI / 2 + wrapped * k)]);
-    const edge = [along([x, y], this.upperAngle, 3.2, side * 7.62), along([x, y], this.upperAngle, 7, side * 7.5)];
-    const neck: Point[] = [[x - side * 9.9, y + 11.9], [x - side * 6.6, y + 10.5], [x - side * 3.4, y + 9.1]];
-    this.pen.path(polygon([[x - side * 9.2, y + 11], ...neck.slice(1), ...round, edge[0]!, [x, y], [x - side * 7.2, y + 2.4]]), { fill: GOWN_SHADE });
-    this.pen.path(smooth([...neck, ...round, ...edge]), { line: GOWN_LINE });
-    this.pen.path(smooth([[x - side * 3.4, y + 8.2], [x - side * 1.4, y + 2], [x - side * 1.6, y - 4], [x - side * 2.4, y - 8]]), { line: GOWN_LINE, weight: 'h', alpha: 0.6 });
-  }
+/** Cloth over the elbow, so that upper and lower sleeve are one. */
+const elbowPatch = ({ elbow, upperAngle, foreAngle }: Arm): PathData =>
+  limb([[...along(elbow, upperAngle, -6, 0), 5.9], [...elbow, 5.62], [...along(elbow, foreAngle, 5, 0), 5.3]], 4);
 
-  /** Cloth over the elbow, so that upper and lower sleeve are one. */
-  private elbowPatch(): PathData {
-    const { elbow } = this.arm;
-    return limb([[...along(elbow, this.upperAngle, -6, 0), 5.9], [...elbow, 5.62], [...along(elbow, this.foreAngle, 5, 0), 5.3]], 4);
-  }
+function paintOuterMark(pen: Pen, { side, shoulder, elbow, upperAngle }: Arm, mark: SurfaceMark): void {
+  const end = along(elbow, upperAngle, -ABOVE_ELBOW_CM, 0);
+  const path = limb([[shoulder[0] - side * 2, shoulder[1] + 0.3, 7.3], [(shoulder[0] + end[0]) / 2, (shoulder[1] + end[1]) / 2, 7], [...end, 6.4]], 4, true);
+  paintMark(pen, path, mark, shoulder);
+}
 
-  private paintOuterMark(mark: SurfaceMark): void {
-    const { shoulder, elbow } = this.arm;
-    const end = along(elbow, this.upperAngle, -ABOVE_ELBOW_CM, 0);
-    const path = limb([[shoulder[0] - this.arm.side * 2, shoulder[1] + 0.3, 7.3], [(shoulder[0] + end[0]) / 2, (shoulder[1] + end[1]) / 2, 7], [...end, 6.4]], 4, true);
-    paintMark(this.pen, path, mark, shoulder);
-  }
+function paintLowerMarks(pen: Pen, { elbow, wrist, upperAngle, foreAngle }: Arm, marks: SleeveMarks): void {
+  const atElbow = limb([[...along(elbow, upperAngle, -ABOVE_ELBOW_CM, 0), 6.2], [...elbow, 6], [...along(elbow, foreAngle, 2.5, 0), 5.9]], 4, true);
+  paintMark(pen, atElbow, marks.upperSleeve, elbow);
+  const fromElbow = limb([[...along(elbow, foreAngle, 3, 0), 5.8], [...along(wrist, foreAngle, -8, 0), 4.8], [...along(wrist, foreAngle, -5, 0), 4.1]], 4, true);
+  paintMark(pen, fromElbow, marks.lowerSleeve, elbow);
+}
 
-  private paintLowerMarks(marks: SleeveMarks): void {
-    const { elbow, wrist } = this.arm;
-    const atElbow = limb([[...along(elbow, this.upperAngle, -ABOVE_ELBOW_CM, 0), 6.2], [...elbow, 6], [...along(elbow, this.foreAngle, 2.5, 0), 5.9]], 4, true);
-    paintMark(this.pen, atElbow, marks.upperSleeve, elbow);
-    const fromElbow = limb([[...along(elbow, this.foreAngle, 3, 0), 5.8], [...along(wrist, this.foreAngle, -8, 0), 4.8], [...along(wrist, this.foreAngle, -5, 0), 4.1]], 4, true);
-    paintMark(this.pen, fromElbow, marks.lowerSleeve, elbow);
-  }
+/** Points of a fold as [forward, left] from one of the joints; `left` is mirrored on the other side. */
+type Fold = readonly (readonly [number, number])[];
+const FOLDS: readonly (readonly [from: 'elbow' | 'shoulder' | 'wrist', half: 'upper' | 'fore', points: Fold])[] = [
+  ['elbow', 'fore', [[-1.5, -6], [3.6, -3.4], [7.6, -2.6]]],
+  ['elbow', 'fore', [[6.5, -5.6], [9, -4], [12.5, -3.6]]],
+  ['elbow', 'upper', [[-9, -3.6], [-4.6, -1], [-1.6, 0.6]]],
+  ['elbow', 'fore', [[1, 4.6], [6, 2.4], [11, 2.2]]],
+  ['elbow', 'fore', [[8.5, 6], [6.6, 4.2], [5.6, 2.6]]],
+  ['shoulder', 'upper', [[6, -6], [9, -3.4], [14, -2.6]]],
+  ['shoulder', 'upper', [[5, 4.4], [10, 3], [15, 3.8]]],
+  ['wrist', 'fore', [[-10.6, -4], [-9.6, -1], [-10, 1.6]]],
+  ['wrist', 'fore', [[-13.5, 3.8], [-12, 1.4], [-12.4, -1]]],
+];
 
-  private paintFolds(): void {
-    const { side, shoulder, elbow, wrist } = this.arm;
-    const fold = (from: Point, angle: number, points: readonly Point[], alpha = 0.62): void =>
-      this.pen.path(smooth(points.map(([f, l]) => along(from, angle, f, side * l))), { line: GOWN_LINE, weight: 'h', alpha });
-    fold(elbow, this.foreAngle, [[-1.5, -6], [3.6, -3.4], [7.6, -2.6]]);
-    fold(elbow, this.foreAngle, [[6.5, -5.6], [9, -4], [12.5, -3.6]]);
-    fold(elbow, this.upperAngle, [[-9, -3.6], [-4.6, -1], [-1.6, 0.6]]);
-    fold(elbow, this.foreAngle, [[1, 4.6], [6, 2.4], [11, 2.2]]);
-    fold(elbow, this.foreAngle, [[6.2, 6], [3.6, 4.2], [1.6, 1.2]], 0.95);
-    fold(elbow, this.foreAngle, [[8.5, 6], [6.6, 4.2], [5.6, 2.6]]);
-    fold(shoulder, this.upperAngle, [[6, -6], [9, -3.4], [14, -2.6]]);
-    fold(shoulder, this.upperAngle, [[5, 4.4], [10, 3], [15, 3.8]]);
-    fold(wrist, this.foreAngle, [[-10.6, -4], [-9.6, -1], [-10, 1.6]]);
-    fold(wrist, this.foreAngle, [[-13.5, 3.8], [-12, 1.4], [-12.4, -1]]);
-  }
+function paintFolds(pen: Pen, arm: Arm): void {
+  const line = (from: Point, angle: number, points: Fold): PathData => smooth(points.map(([forward, left]) => along(from, angle, forward, arm.side * left)));
+  const folds = FOLDS.map(([from, half, points]) => line(arm[from], half === 'fore' ? arm.foreAngle : arm.upperAngle, points));
+  pen.path(joinPaths(folds), { line: GOWN_LINE, weight: 'h', alpha: 0.62 });
+  pen.path(line(arm.elbow, arm.foreAngle, [[6.2, 6], [3.6, 4.2], [1.6, 1.2]]), { line: GOWN_LINE, weight: 'h', alpha: 0.95 });
 }

@@ -16,7 +16,7 @@ const SHOTS = [
   ['aside-1280', 1280, 720, 'scene=aside&framing=reach'],
 ];
 
-const server = await createServer({ root: new URL('.', import.meta.url).pathname, configFile: false, logLevel: 'error', server: { port: 5391, fs: { allow: ['/'] } }, optimizeDeps: { include: ['pixi.js', 'pixi.js/unsafe-eval', 'zod'] }, cacheDir: '/tmp/canvas-dev-cache' });
+const server = await createServer({ root: new URL('.', import.meta.url).pathname, configFile: false, logLevel: 'error', server: { port: 5391, hmr: false, watch: null, fs: { allow: ['/'] } }, optimizeDeps: { include: ['pixi.js', 'pixi.js/unsafe-eval', 'zod'] }, cacheDir: '/tmp/canvas-dev-cache' });
 await server.listen();
 const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium' });
 try {

@@ -32,8 +32,18 @@ export class HandMotion {
     return this.outline;
   }
 
+  /** Names the shape that is seen now. */
+  shapeKey(nowMs: number): string {
+    const t = this.progress(nowMs);
+    return t >= 1 ? this.pose : `${this.startMs} ${this.pose} ${t.toFixed(2)}`;
+  }
+
+  private progress(nowMs: number): number {
+    return this.reducedMotion ? 1 : Math.min(1, (nowMs - this.startMs) / CHANGE_MS);
+  }
+
   private between(nowMs: number): HandShape {
-    const t = this.reducedMotion ? 1 : Math.min(1, (nowMs - this.startMs) / CHANGE_MS);
+    const t = this.progress(nowMs);
     return blendShapes(this.from, HAND_SHAPES[this.pose], t * t * (3 - 2 * t));
   }
 }

@@ -1,17 +1,26 @@
 import { SIDES, signOf, type Side } from '../../../core/base/side.ts';
-import { Sleeve } from '../art/sleeve.ts';
+import type { ItemPicture } from '../../../core/room/picture.ts';
 import { gownFrame, YOKE } from '../art/operatorBody.ts';
+import { paintSleeve, type SleeveMarks } from '../art/sleeve.ts';
 import type { Frame } from '../frame.ts';
 import { paintItem } from '../items/paintItem.ts';
-import { applyTo, scaling, shift } from '../pen/affine.ts';
+import { applyTo, scaling, shift, type Affine } from '../pen/affine.ts';
 import type { Point } from '../pen/curves.ts';
 import { paintMark } from '../pen/hatch.ts';
+import { boxAround } from '../pictureCache.ts';
+import { paintHand, type HandDrawing } from './paintHand.ts';
 import { placeHand } from './placeHand.ts';
-import { paintHand } from './paintHand.ts';
 
 /** The joint of the drawn sleeve lies inside and below the shoulder's top, in centimetres. */
 const JOINT_IN_CM = 1.6;
 const JOINT_DOWN_CM = 3;
+/** Half width of a sleeve with its folds and line, in CSS pixels at the largest and in centimetres. */
+const SLEEVE_MARGIN_CM = 9;
+/** Corners of what a hand covers, in millimetres of the drawn hand, and how far a thing reaches from its middle, in metres. */
+const HAND_CORNERS: readonly Point[] = [[-85, -112], [200, -112], [200, 72], [-85, 72]];
+const THING_REACH_M = { probe: 0.115, gelPacket: 0.045, syringe: 0.1, needleSyringe: 0.115, gauze: 0.04 } as const;
+/** The angle of the cuff against the hand is drawn in steps of this many degrees. */
+const CUFF_STEP_DEG = 1.5;
 
 /** Where the drawn hand's frame lies in the room, for the pose that it shows now. */
 function handFrame({ picture, motion, nowMs }: Frame, side: Side) {
@@ -22,44 +31,71 @@ function handFrame({ picture, motion, nowMs }: Frame, side: Side) {
 
 export function paintSleeves(frame: Frame): void {
   const { picture, markOf, pen } = frame;
-  const cm = pen.in(scaling(0.01), shift(picture.torsoX * 100, 0));
-  for (const side of SIDES) {
-    const hand = picture.hands[side];
-    const sign = signOf(side) as -1 | 1;
-    const wrist = applyTo(handFrame(frame, side).place, 0, 0);
-    const local = (x: number, y: number): Point => [(x - picture.torsoX) * 100, y * 100];
-    const shoulder = local(hand.shoulderX, hand.shoulderY);
-    new Sleeve(cm, {
-      side: sign, shoulder: [shoulder[0] - sign * JOINT_IN_CM, shoulder[1] - JOINT_DOWN_CM],
-      elbow: local(hand.elbowX, hand.elbowY), wrist: local(...wrist),
-    }).paint({
-      lowerSleeve: markOf(hand.surfaces.lowerSleeve), upperSleeve: markOf(hand.surfaces.upperSleeve), outerSleeve: markOf(hand.surfaces.outerSleeve),
-    });
-  }
+  for (const side of SIDES) paintOneSleeve(frame, side);
   const { left, right } = picture.hands;
   const yoke = markOf(left.surfaces.outerSleeve) === 'became' ? markOf(left.surfaces.outerSleeve) : markOf(right.surfaces.outerSleeve);
   paintMark(gownFrame(pen.in(shift(picture.torsoX, 0)), picture.scenario.operator), YOKE, yoke);
 }
 
+function paintOneSleeve(frame: Frame, side: Side): void {
+  const { picture, markOf } = frame;
+  const hand = picture.hands[side];
+  const sign = signOf(side) as -1 | 1;
+  const cm = frame.pen.in(scaling(0.01), shift(picture.torsoX * 100, 0));
+  const local = (x: number, y: number): Point => [(x - picture.torsoX) * 100, y * 100];
+  const top = local(hand.shoulderX, hand.shoulderY);
+  const shoulder: Point = [top[0] - sign * JOINT_IN_CM, top[1] - JOINT_DOWN_CM];
+  const arm = { side: sign, shoulder, elbow: local(hand.elbowX, hand.elbowY), wrist: local(...applyTo(handFrame(frame, side).place, 0, 0)) };
+  const marks: SleeveMarks = {
+    lowerSleeve: markOf(hand.surfaces.lowerSleeve), upperSleeve: markOf(hand.surfaces.upperSleeve), outerSleeve: markOf(hand.surfaces.outerSleeve),
+  };
+  const corners = [shoulder, [shoulder[0] - sign * 5, shoulder[1] + 6] as Point, arm.elbow, arm.wrist];
+  const pixels = corners.flatMap(([x, y]) => applyTo(cm.map, x, y)).map(Math.round).join();
+  const margin = (SLEEVE_MARGIN_CM * frame.camera.pxPerM) / 100;
+  frame.cache.draw(cm, `${side} sleeve`, `${pixels} ${Object.values(marks).join()} ${frame.camera.pxPerM}`, [0, 0], boxAround(cm, corners, margin),
+    (own) => paintSleeve(own, arm, marks));
+}
+
 /** A hand with what it holds between its far and near fingers. */
 export function paintHandWithThing(frame: Frame, side: Side): void {
-  const { picture, markOf, pen, motion, nowMs } = frame;
+  const { picture, pen, motion, markOf, nowMs } = frame;
   const hand = picture.hands[side];
   const { shape, place } = handFrame(frame, side);
-  const held = picture.items.find((item) => item.heldBy === side);
+  const held = picture.items.find((item) => item.heldBy === side && !item.gone);
   const wrist = applyTo(place, 0, 0);
-  paintHand(pen.in(place), {
+  const drawing: Omit<HandDrawing, 'tool'> = {
     shape, skin: 'glove',
-    cuffDeg: angleInHand(place, wrist[0] - hand.elbowX, wrist[1] - hand.elbowY),
+    cuffDeg: CUFF_STEP_DEG * Math.round(angleInHand(place, wrist[0] - hand.elbowX, wrist[1] - hand.elbowY) / CUFF_STEP_DEG),
     active: motion[side].active(frame.activeHand === side, nowMs),
     marks: { fingers: markOf(hand.surfaces.fingers), palm: markOf(hand.surfaces.palm), back: markOf(hand.surfaces.back), cuff: markOf(hand.surfaces.cuff) },
-    ...(held === undefined ? {} : { tool: () => paintItem(pen, held, markOf) }),
-  });
+  };
+  const key = [motion[side].shapeKey(nowMs), drawing.cuffDeg, drawing.active, ...Object.values(drawing.marks), angleKey(hand.c, hand.s), frame.camera.pxPerM, thingKey(frame, held, hand)].join();
+  const at = applyTo(pen.map, hand.x, hand.y);
+  const moved = pen.in(shift(0, 0));
+  const box = boxAround(moved, [...HAND_CORNERS.map(([x, y]) => applyTo(place, x, y)), ...reachOf(held)], 8);
+  frame.cache.draw(moved, `${side} hand`, key, at, [box[0] - at[0], box[1] - at[1], box[2] - at[0], box[3] - at[1]], (own) =>
+    paintHand(own.in(place), { ...drawing, ...(held === undefined ? {} : { tool: () => paintItem(own, held, markOf) }) }));
+}
+
+const angleKey = (c: number, s: number): string => `${Math.round(c * 400)} ${Math.round(s * 400)}`;
+
+/** How the held thing lies in the hand and what it looks like. */
+function thingKey({ markOf, camera }: Frame, held: ItemPicture | undefined, hand: { readonly x: number; readonly y: number }): string {
+  if (held === undefined) return '';
+  const px = (metres: number): number => Math.round(metres * camera.pxPerM * 2);
+  return [held.id, px(held.x - hand.x), px(held.y - hand.y), angleKey(held.c, held.s), held.used.toFixed(2), ...held.surfaces.map(markOf)].join();
+}
+
+function reachOf(held: ItemPicture | undefined): Point[] {
+  if (held === undefined) return [];
+  const reach = THING_REACH_M[held.kind];
+  const side = 0.03;
+  return [-1, 1].flatMap((along) => [-1, 1].map((across): Point => [
+    held.x + along * reach * held.c - across * side * held.s, held.y + along * reach * held.s + across * side * held.c,
+  ]));
 }
 
 /** Angle of a direction of the room in the frame of the hand, in degrees. */
-function angleInHand([a, b, c, d]: readonly number[], dx: number, dy: number): number {
-  const along = a! * dx + b! * dy;
-  const across = c! * dx + d! * dy;
-  return (Math.atan2(across, along) * 180) / Math.PI;
+function angleInHand([a, b, c, d]: Affine, dx: number, dy: number): number {
+  return (Math.atan2(c * dx + d * dy, a * dx + b * dy) * 180) / Math.PI;
 }

@@ -55,6 +55,11 @@ export class Pen {
     return new Pen(this.sheet, frames.reduce(compose, this.map));
   }
 
+  /** A pen with the same weights on another canvas. */
+  onto(ctx: CanvasRenderingContext2D, map: Affine): Pen {
+    return new Pen({ ...this.sheet, ctx }, map);
+  }
+
   /** The same frame with other line weights, for small pictures. */
   weighted(factor: number): Pen {
     const weights = Object.fromEntries(Object.entries(this.weights).map(([name, px]) => [name, px * factor])) as unknown as LineWeights;

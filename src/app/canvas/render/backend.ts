@@ -2,9 +2,8 @@
 export interface KeptPicture {
   /** Its own canvas, to be drawn on in device pixels. */
   readonly ctx: CanvasRenderingContext2D;
-  /** Gives it a new size and place in device pixels; what was drawn is lost. */
-  reshape(x: number, y: number, width: number, height: number): void;
-  moveTo(x: number, y: number): void;
+  /** Gives it a size in device pixels; what was drawn is lost. */
+  reshape(width: number, height: number): void;
   /** To be called after drawing. */
   changed(): void;
 }
@@ -13,10 +12,10 @@ export interface KeptPicture {
 export interface Backend {
   readonly kind: 'canvas' | 'webgl';
   readonly canvas: HTMLCanvasElement;
-  /** Kept pictures lie on each other in the order in which they were made. */
-  keep(): KeptPicture;
+  /** What lies under the moving things; it covers the screen. */
+  readonly still: KeptPicture;
   resize(width: number, height: number): void;
-  /** Shows the kept pictures and over them what `paint` draws; the context comes with the identity as its transform. */
+  /** Shows the still picture and over it what `paint` draws; the context comes with the identity as its transform. */
   render(paint: (ctx: CanvasRenderingContext2D) => void): void;
   destroy(): void;
 }

@@ -1,13 +1,14 @@
 import { CanvasRenderer, Container, RenderContainer } from 'pixi.js';
 import type { Backend } from './backend.ts';
-import { keptSprite } from './keptSprites.ts';
+import { keptSprite } from './keptSprite.ts';
 
-/** Draws with the 2D canvas: kept pictures as sprites, moving things straight on to the screen's canvas. */
+/** Draws with the 2D canvas: the still picture as a sprite, moving things straight on to the screen's canvas. */
 export async function createBackend(): Promise<Backend> {
   const renderer = new CanvasRenderer();
   await renderer.init({ width: 1, height: 1, resolution: 1, skipExtensionImports: true, clearBeforeRender: false, backgroundAlpha: 1 });
   let paint: (ctx: CanvasRenderingContext2D) => void = () => {};
   const scene = new Container();
+  const still = keptSprite(scene, true);
   scene.addChild(new RenderContainer(() => {
     const ctx = renderer.canvasContext.activeContext as unknown as CanvasRenderingContext2D;
     ctx.save();
@@ -19,7 +20,7 @@ export async function createBackend(): Promise<Backend> {
   return {
     kind: 'canvas',
     canvas: renderer.canvas as HTMLCanvasElement,
-    keep: () => keptSprite(scene, scene.children.length - 1),
+    still,
     resize: (width, height) => renderer.resize(width, height, 1),
     render(next) {
       paint = next;

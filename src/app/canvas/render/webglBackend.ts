@@ -1,21 +1,22 @@
 import 'pixi.js/unsafe-eval';
 import { Container, WebGLRenderer } from 'pixi.js';
 import type { Backend } from './backend.ts';
-import { keptSprite } from './keptSprites.ts';
+import { keptSprite } from './keptSprite.ts';
 
-/** Shows with WebGL: kept pictures as sprites, moving things as one more picture that is sent anew in every frame. */
+/** Shows with WebGL: the still picture as a sprite, moving things as one more picture that is sent anew in every frame. */
 export async function createBackend(): Promise<Backend> {
   const renderer = new WebGLRenderer();
   await renderer.init({ width: 1, height: 1, resolution: 1, skipExtensionImports: true, backgroundAlpha: 1, antialias: false, preferWebGLVersion: 2 });
   const scene = new Container();
-  const moving = keptSprite(scene, 0);
+  const still = keptSprite(scene, true);
+  const moving = keptSprite(scene, false);
   return {
     kind: 'webgl',
     canvas: renderer.canvas,
-    keep: () => keptSprite(scene, scene.children.length - 1),
+    still,
     resize(width, height) {
       renderer.resize(width, height, 1);
-      moving.reshape(0, 0, width, height);
+      moving.reshape(width, height);
     },
     render(paint) {
       const { ctx } = moving;

@@ -1,0 +1,62 @@
+import { compose, shift } from './pen/affine.ts';
+import { Pen } from './pen/pen.ts';
+
+/** Left, top, right, bottom in device pixels. */
+export type PixelBox = readonly [number, number, number, number];
+
+interface Kept {
+  readonly ctx: CanvasRenderingContext2D;
+  key: string;
+}
+
+/**
+ * Keeps drawings of things that often stay as they are from frame to frame: putting a kept drawing on the screen costs a small part
+ * of drawing its outlines again.
+ */
+export class PictureCache {
+  private readonly kept = new Map<string, Kept>();
+
+  /**
+   * Draws `name` at `at` (device pixels).
+   * @param key all that its looks depend on, but not its place
+   * @param box what it covers, seen from `at`
+   * @param paint draws it with a pen whose frame is that of `pen`
+   */
+  draw(pen: Pen, name: string, key: string, at: readonly [number, number], box: PixelBox, paint: (pen: Pen) => void): void {
+    const [left, top] = [Math.floor(box[0]), Math.floor(box[1])];
+    const [width, height] = [Math.ceil(box[2]) - left, Math.ceil(box[3]) - top];
+    const [x, y] = [Math.round(at[0]) + left, Math.round(at[1]) + top];
+    const screen = pen.ctx.canvas;
+    if (width < 1 || height < 1 || x > screen.width || y > screen.height || x + width < 0 || y + height < 0) return;
+    const kept = this.entry(name);
+    const full = `${key} ${width} ${height} ${pen.density}`;
+    if (kept.key !== full) {
+      kept.key = full;
+      const { canvas } = kept.ctx;
+      if (canvas.width !== width || canvas.height !== height) Object.assign(canvas, { width, height });
+      else kept.ctx.clearRect(0, 0, width, height);
+      kept.ctx.lineJoin = 'round';
+      paint(pen.onto(kept.ctx, compose(shift(-x, -y), pen.map)));
+    }
+    pen.ctx.drawImage(kept.ctx.canvas, x, y);
+  }
+
+  private entry(name: string): Kept {
+    let kept = this.kept.get(name);
+    if (kept === undefined) this.kept.set(name, (kept = { ctx: document.createElement('canvas').getContext('2d')!, key: '' }));
+    return kept;
+  }
+}
+
+/** Box around points of the pen's frame, in device pixels, widened by `margin` CSS pixels. */
+export function boxAround(pen: Pen, points: Iterable<readonly [number, number]>, margin: number): PixelBox {
+  let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
+  const [a, b, c, d, e, f] = pen.map;
+  for (const [u, v] of points) {
+    const x = a * u + c * v + e;
+    const y = b * u + d * v + f;
+    x0 = Math.min(x0, x); x1 = Math.max(x1, x); y0 = Math.min(y0, y); y1 = Math.max(y1, y);
+  }
+  const m = margin * pen.density;
+  return [x0 - m, y0 - m, x1 + m, y1 + m];
+}

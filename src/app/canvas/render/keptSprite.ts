@@ -1,0 +1,22 @@
+import { CanvasSource, Sprite, Texture, type Container } from 'pixi.js';
+import type { KeptPicture } from './backend.ts';
+
+/** A kept picture as a sprite of the scene, over those that were added before it. */
+export function keptSprite(parent: Container, opaque: boolean): KeptPicture {
+  const canvas = document.createElement('canvas');
+  canvas.width = canvas.height = 1;
+  const ctx = canvas.getContext('2d', { alpha: !opaque })!;
+  const source = new CanvasSource({ resource: canvas, resolution: 1, scaleMode: 'nearest' });
+  const sprite = new Sprite(new Texture({ source }));
+  sprite.roundPixels = true;
+  parent.addChild(sprite);
+  return {
+    ctx,
+    reshape(width, height) {
+      if (canvas.width === width && canvas.height === height) { ctx.clearRect(0, 0, width, height); return; }
+      source.resize(width, height, 1);
+      sprite.texture.update();
+    },
+    changed: () => source.update(),
+  };
+}
