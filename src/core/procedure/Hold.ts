@@ -1,12 +1,9 @@
-import { STEPS_PER_SECOND, secondsToSteps } from '../base/time.ts';
+import { secondsToSteps } from '../base/time.ts';
 
 export interface HoldState {
   readonly held: number;
   readonly gap: number;
 }
-
-/** Whole steps that last at least that long, 1 at least. */
-const stepsFor = (seconds: number): number => Math.max(1, Math.ceil(seconds * STEPS_PER_SECOND - 1e-9));
 
 /**
  * Counts the steps for which something is kept up. Steps in which it is not do not count; after more of them in a row than an
@@ -20,7 +17,7 @@ export class Hold {
 
   /** Both in seconds: how long it must be kept up, and how long an interruption may last. */
   constructor(seconds: number, interruptionS: number) {
-    this.needed = stepsFor(seconds);
+    this.needed = secondsToSteps(seconds);
     this.gapMax = secondsToSteps(interruptionS);
   }
 

@@ -13,8 +13,20 @@ export interface HintView {
 
 /** One line for the operator on what to do now, as a calm colleague would say it. */
 export function hintFor(current: TaskId | 'finished', view: HintView): string {
-  return HINTS[current](view);
+  const lost = current === 'finished' ? undefined : NEEDED[current].find((thing) => view.seen.lost.includes(thing));
+  if (lost === undefined) return HINTS[current](view);
+  return lost === 'probe' ? 'The probe is off the field. Stop and have its sheath replaced.' : `The ${ITEM_WORDS[lost]} is off the field. Have it replaced.`;
 }
+
+/** What a task cannot be done without. */
+const NEEDED: Readonly<Record<TaskId, readonly ('probe' | ItemKind)[]>> = {
+  gel: ['gelPacket'],
+  view: ['probe'],
+  park: ['probe'],
+  anaesthetic: ['syringe'],
+  ready: ['probe', 'needleSyringe'],
+  rubbish: [],
+};
 
 const HINTS: Readonly<Record<TaskId | 'finished', (view: HintView) => string>> = {
   gel: ({ seen }) => (seen.gel > 0 ? 'A little more gel on the site.' : 'Take the gel packet and put gel on the site.'),

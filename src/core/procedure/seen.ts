@@ -1,5 +1,5 @@
 import type { Side } from '../base/side.ts';
-import type { Scenario } from '../scenario/schema.ts';
+import type { ItemKind, Scenario } from '../scenario/schema.ts';
 import { NEEDLE_AT_SITE_M } from './limits.ts';
 import type { FieldObservation } from './observation.ts';
 
@@ -20,6 +20,8 @@ export interface Seen {
   /** All that is left of the rubbish has fallen to the floor. */
   readonly rubbishOutOfReach: boolean;
   readonly sharpsBinned: readonly string[];
+  /** What cannot be used any more: the probe, or a kind of which every item is off the field or in the bin. */
+  readonly lost: readonly ('probe' | ItemKind)[];
 }
 
 export function see(o: FieldObservation, scenario: Scenario): Seen {
@@ -36,7 +38,15 @@ export function see(o: FieldObservation, scenario: Scenario): Seen {
     rubbishLeft: [...o.rubbishLeft],
     rubbishOutOfReach: o.rubbishLeft.every((id) => o.dropped.includes(id)),
     sharpsBinned: [...o.sharpsBinned],
+    lost: lostOf(o, scenario),
   };
+}
+
+function lostOf({ dropped, binned }: FieldObservation, { items }: Scenario): ('probe' | ItemKind)[] {
+  if (dropped.length + binned.length === 0) return [];
+  const left = items.filter(({ id }) => !dropped.includes(id) && !binned.includes(id));
+  const kinds = items.map(({ kind }) => kind).filter((kind, k, all) => all.indexOf(kind) === k && !left.some((item) => item.kind === kind));
+  return dropped.includes('probe') ? ['probe', ...kinds] : kinds;
 }
 
 /** What is seen before the first step. */
@@ -52,4 +62,5 @@ export const unseen = (scenario: Scenario): Seen => ({
   rubbishLeft: scenario.items.filter((item) => item.rubbish).map((item) => item.id),
   rubbishOutOfReach: false,
   sharpsBinned: [],
+  lost: [],
 });

@@ -25,6 +25,17 @@ describe('The hint follows what the hands do', () => {
     doneUpTo('ready', { items }).rubbish('g1', 'w1', 'w2').for(0.1).expectHint('Drop the gel packet and gauze into the bin. Needles do not go in there.');
   });
 
+  it('to what has to be replaced before the work can go on', () => {
+    new FieldDriver().fallen('gel').for(0.1).expectHint('The gel packet is off the field. Have it replaced.').fallen().for(0.1).expectHint('Take the gel packet and put gel on the site.');
+    doneUpTo('view').fallen('probe').for(0.1).expectHint('The probe is off the field. Stop and have its sheath replaced.');
+    doneUpTo('park').fallen('anaesthetic').for(0.1).expectHint('The syringe is off the field. Have it replaced.');
+    doneUpTo('anaesthetic').fallen('needle').for(0.1).expectHint('The needle syringe is off the field. Have it replaced.');
+  });
+
+  it('not to something lost that the present task does not need', () => {
+    doneUpTo('gel').fallen('gel', 'needle').for(0.1).expectHint('Set the probe on the gel and hold the picture still.');
+  });
+
   it('in one short line, always', () => {
     for (const task of ['gel', 'view', 'park', 'anaesthetic', 'ready', 'rubbish'] as const) {
       const { hint } = doneUpTo(task).procedure.progress;
