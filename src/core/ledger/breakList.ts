@@ -3,7 +3,7 @@ import type { Break, Severity } from './break.ts';
 import type { BreakNote, LedgerState, SurfaceRecord } from './ledgerState.ts';
 import { isItem, recordOf } from './ledgerState.ts';
 import type { Rule } from './rules/rule.ts';
-import type { Reach } from './surface.ts';
+import type { Reach, Surface } from './surface.ts';
 
 /** Parts of one thing that meet the same unsterile thing within this many steps (2 s) are one mishap. */
 export const ONE_MISHAP_STEPS = 240;
@@ -21,6 +21,8 @@ export interface Root {
   readonly lost: SurfaceRecord;
   readonly against: SurfaceRecord | null;
   readonly touch: number | null;
+  /** What it met had left the field and came back: one mishap, whatever is lost by it. */
+  readonly cameBack?: boolean;
   readonly concerns?: readonly string[];
 }
 
@@ -30,7 +32,9 @@ export function sameMishap(state: LedgerState, root: Root): number | null {
   const against = root.against?.surface.thing ?? null;
   for (let k = state.breaks.length - 1; k >= 0; k--) {
     const [known, note] = [state.breaks[k]!, state.notes[k]!];
-    if (note.thing !== thing || note.against !== against || (against === null && known.rule !== root.rule.id)) continue;
+    const sameRule = known.rule === root.rule.id;
+    if (note.against !== against || (against === null && !sameRule)) continue;
+    if (note.thing !== thing && !(root.cameBack && sameRule)) continue;
     const soon = root.step - known.step <= ONE_MISHAP_STEPS;
     const goingOn = note.touches.some((touch) => state.contacts.get(touch)?.ended === false);
     if (soon || goingOn || stillRisky(known, root.step)) return known.number;
@@ -82,14 +86,23 @@ export function openOrJoin(state: LedgerState, root: Root): number {
 
 /** Enters a surface that the break spoiled; a break that had been answered is open again. */
 export function addSpread(state: LedgerState, number: number, record: SurfaceRecord, touch: number | null, from: string | null): void {
-  const known = breakOf(state, number);
+  const { spread, remediedStep } = breakOf(state, number);
   const { surface, depth } = record;
+  change(state, number, {
+    spread: [...spread, { surface: surface.id, depth, step: state.step, touch, from }],
+    remediedStep: surface.role === 'none' ? remediedStep : null,
+  });
+  raise(state, number, surface, depth);
+}
+
+/** The break got to a surface, spoiled by it or spoiled already: its reach and severity rise accordingly. */
+export function raise(state: LedgerState, number: number, surface: Surface, depth: number): void {
+  const known = breakOf(state, number);
   const reach = larger(REACHES, known.reach, surface.reach);
   let severity = known.severity;
   if (depth > 0 && surface.role !== 'none') severity = larger(SEVERITIES, severity, 'major');
   if (reach === 'device' || reach === 'site') severity = 'critical';
-  const remediedStep = surface.role === 'none' ? known.remediedStep : null;
-  change(state, number, { spread: [...known.spread, { surface: surface.id, depth, step: state.step, touch, from }], reach, severity, remediedStep });
+  if (reach !== known.reach || severity !== known.severity) change(state, number, { reach, severity });
 }
 
 /** Notes that a later event made the break worse: it has come to the site. */
@@ -118,7 +131,7 @@ export function closeAnswered(state: LedgerState): void {
   }
 }
 
-const isAnswered = (record: SurfaceRecord): boolean => record.retired || record.surface.role === 'none' || (record.away && isItem(record));
+const isAnswered = (record: SurfaceRecord): boolean => record.retiredStep !== null || record.surface.role === 'none' || (record.away && isItem(record));
 
 export function change(state: LedgerState, number: number, part: Partial<Break>): void {
   const changed = { ...breakOf(state, number), ...part };

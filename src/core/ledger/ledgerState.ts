@@ -22,7 +22,8 @@ export interface SurfaceRecord {
   /** Number of the break that spoiled it first, and its depth there; 0 while none did. */
   break: number;
   depth: number;
-  retired: boolean;
+  /** Step at which it was taken away or covered, or null. */
+  retiredStep: number | null;
   /** Touches under way. */
   touches: number[];
 }
@@ -107,7 +108,7 @@ export function recordOf(state: LedgerState, id: string): SurfaceRecord {
 export const otherOf = (contact: Contact, record: SurfaceRecord): SurfaceRecord => (contact.a === record ? contact.b : contact.a);
 
 /** Still sterile or prepared, and it has to be. */
-export const isKept = (record: SurfaceRecord): boolean => record.taint === 'clean' && record.surface.role !== 'none' && !record.retired;
+export const isKept = (record: SurfaceRecord): boolean => record.taint === 'clean' && record.surface.role !== 'none' && record.retiredStep === null;
 
 /** Something loose that can be dropped or thrown away. */
 export const isItem = ({ surface }: SurfaceRecord): boolean => surface.kind === 'item' || surface.kind === 'needle';

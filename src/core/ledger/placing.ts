@@ -1,9 +1,9 @@
-import { breakOf, change, escalate, openOrJoin } from './breakList.ts';
+import { change, escalate, openOrJoin } from './breakList.ts';
 import type { Fact, Zone } from './fact.ts';
 import type { LedgerState, SurfaceRecord } from './ledgerState.ts';
 import { recordOf } from './ledgerState.ts';
 import type { RuleIndex } from './rules/ruleIndex.ts';
-import { addCause, breakAtRoot, carryOn } from './spoiling.ts';
+import { breakAtRoot, carryOn } from './spoiling.ts';
 import { judgeReturn, leaveField } from './touching.ts';
 
 type FactOf<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
@@ -11,7 +11,7 @@ type FactOf<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
 /** A surface came to a place that matters without a touch. */
 export function enterZone(state: LedgerState, rules: RuleIndex, fact: FactOf<'zone.entered'>): void {
   const record = recordOf(state, fact.surface);
-  if (record.retired || record.zones.includes(fact.zone)) return;
+  if (record.retiredStep !== null || record.zones.includes(fact.zone)) return;
   record.zones.push(fact.zone);
   if (fact.zone === 'margin' && record.taint === 'clean') {
     record.taint = 'place';
@@ -59,7 +59,7 @@ function withdraw(state: LedgerState, record: SurfaceRecord): void {
 export function drift(state: LedgerState, rules: RuleIndex, fact: FactOf<'drape.drifted'>): void {
   const site = recordOf(state, fact.site);
   const rule = rules.drift(fact.direction);
-  if (!rule || site.retired) return;
+  if (!rule || site.retiredStep !== null) return;
   const { step, x, y } = fact;
   const root = { rule, step, x, y, lost: site, against: null, touch: null, concerns: [fact.drape, site.surface.thing] };
   if (fact.direction === 'toward') breakAtRoot(state, root, [site], null);
@@ -74,11 +74,10 @@ export function use(state: LedgerState, rules: RuleIndex, fact: FactOf<'used'>):
   const thing = recordOf(state, fact.surface);
   const site = recordOf(state, fact.site);
   const rule = rules.used;
-  if (!rule || thing.taint === 'clean' || site.retired || thing.retired) return;
+  if (!rule || thing.taint === 'clean' || site.retiredStep !== null || thing.retiredStep !== null) return;
   const { step, x, y } = fact;
   if (thing.taint === 'break') {
-    if (site.taint === 'clean') carryOn(state, thing, site, null);
-    else addCause(state, { surface: site.surface.id, from: thing.surface.id, touch: null, rule: rule.id, break: breakOf(state, thing.break).number });
+    if (site.taint !== 'nature') carryOn(state, thing, site, null);
     escalate(state, thing.break, rule);
     return;
   }

@@ -1,4 +1,4 @@
-import { addSpread, openOrJoin, sameMishap } from './breakList.ts';
+import { addSpread, openOrJoin, raise, sameMishap } from './breakList.ts';
 import type { Root } from './breakList.ts';
 import type { Cause, LedgerState, SurfaceRecord } from './ledgerState.ts';
 import { isKept, otherOf } from './ledgerState.ts';
@@ -41,7 +41,10 @@ function spoil(state: LedgerState, blows: Blow[]): void {
   for (let blow = blows.shift(); blow; blow = blows.shift()) {
     const { record, number, depth, from, touch, rule } = blow;
     addCause(state, { surface: record.surface.id, from: from?.surface.id ?? null, touch, rule, break: number });
-    if (record.taint === 'break' || record.retired) continue;
+    if (record.taint === 'break') {
+      raise(state, number, record.surface, depth);
+      continue;
+    }
     record.taint = 'break';
     record.break = number;
     record.depth = depth;
@@ -49,7 +52,7 @@ function spoil(state: LedgerState, blows: Blow[]): void {
     for (const id of record.touches) {
       const contact = state.contacts.get(id)!;
       const other = otherOf(contact, record);
-      if (other === from || other.retired || allowedTouch(record.surface.kind, other.surface.kind)) continue;
+      if (other === from || allowedTouch(record.surface.kind, other.surface.kind)) continue;
       if (other.taint === 'clean' || other.taint === 'break') blows.push({ record: other, number, depth: depth + 1, from: record, touch: id, rule: null });
     }
   }

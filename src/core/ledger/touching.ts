@@ -9,7 +9,7 @@ import { breakAtRoot, carryOn } from './spoiling.ts';
 /** Takes a new touch into the state and judges it. */
 export function beginTouch(state: LedgerState, rules: RuleIndex, contact: Contact): void {
   const { a, b, touch } = contact;
-  if (a.retired || b.retired) return;
+  if (a.retiredStep !== null || b.retiredStep !== null) return;
   state.contacts.set(touch, contact);
   a.touches.push(touch);
   b.touches.push(touch);
@@ -83,8 +83,9 @@ function judgeRoot(state: LedgerState, rules: RuleIndex, contact: Contact, kept:
     return;
   }
   const { touch, x, y } = contact;
-  const root = { rule: verdict.rule, step: state.step, x, y, lost: kept, against: met, touch };
-  breakAtRoot(state, root, [kept], because === 'offField' ? met : null);
+  const cameBack = because === 'offField';
+  const root = { rule: verdict.rule, step: state.step, x, y, lost: kept, against: met, touch, cameBack };
+  breakAtRoot(state, root, [kept], cameBack && !met.away ? met : null);
 }
 
 /** A gloved hand that takes an item takes it back from wherever it lay; a cord that hangs goes on hanging. */

@@ -1,0 +1,109 @@
+import type { RemedyId } from '../commands/command.ts';
+import type { Fact, Zone } from './fact.ts';
+import type { Surface } from './surface.ts';
+
+/** The same log without one touch, as if those two surfaces had never met then. */
+export const removeTouch = (facts: readonly Fact[], touch: number): Fact[] => facts.filter((fact) => !('touch' in fact) || fact.touch !== touch);
+
+/** The same log without some facts, given by their places in it (`rootFacts` of a break): as if that mishap had not happened. */
+export function removeFacts(facts: readonly Fact[], places: readonly number[]): Fact[] {
+  const removed = new Set(places);
+  const touches = new Set(places.map((place) => facts[place]).flatMap((fact) => (fact?.kind === 'touch.began' ? [fact.touch] : [])));
+  return facts.filter((fact, place) => !removed.has(place) && !(fact.kind === 'touch.ended' && touches.has(fact.touch)));
+}
+
+/** A remedy at the end of a step that was not taken in the run; `things` with their generation (`glove.left#1`). */
+export interface InsertedRemedy {
+  readonly step: number;
+  readonly remedy: RemedyId;
+  readonly things: readonly string[];
+}
+
+/**
+ * The same log with one remedy inserted. Every surface of the things that has a role is replaced by a fresh one, which from then on
+ * makes the same movements: from the next step it takes over the touches and places of the old one. Its thing is named like the
+ * old one with a "~".
+ */
+export function insertRemedy(facts: readonly Fact[], inserted: InsertedRemedy): Fact[] {
+  const after = facts.findIndex((fact) => fact.step > inserted.step);
+  const split = after < 0 ? facts.length : after;
+  const before = facts.slice(0, split);
+  const replaced = liveSurfaces(before).filter(({ thing, role }) => role !== 'none' && inserted.things.includes(thing));
+  const fresh = new Map(replaced.map((surface) => [surface.id, freshSurface(surface)]));
+  const rename = (id: string): string => fresh.get(id)?.id ?? id;
+  const touches = takenOver(facts, before, fresh);
+  const { step, remedy, things } = inserted;
+  const remedied: Fact[] = [
+    ...replaced.map((surface): Fact => ({ kind: 'surface.retired', step, surface: surface.id })),
+    ...[...fresh.values()].map((surface): Fact => ({ kind: 'surface.added', step, surface })),
+    { kind: 'remedied', step, remedy, things },
+    ...zonesOf(before, fresh).map((fact): Fact => ({ ...fact, step: step + 1, surface: rename(fact.surface) })),
+    ...[...touches].map(([fact, touch]): Fact => ({ ...fact, step: step + 1, touch, a: rename(fact.a), b: rename(fact.b) })),
+  ];
+  const numbers = new Map([...touches].map(([fact, touch]) => [fact.touch, touch]));
+  const freshThings = new Map(replaced.map(({ thing }) => [thing, freshThing(thing)]));
+  const renamed = facts.slice(split).map((fact) => renamedFact(fact, rename, (thing) => freshThings.get(thing) ?? thing, (touch) => numbers.get(touch) ?? touch));
+  return [...before, ...remedied, ...renamed];
+}
+
+type Began = Extract<Fact, { kind: 'touch.began' }>;
+type Entered = Extract<Fact, { kind: 'zone.entered' }>;
+
+const freshThing = (thing: string): string => `${thing}~`;
+
+function freshSurface(surface: Surface): Surface {
+  const thing = freshThing(surface.thing);
+  return { ...surface, id: `${thing}:${surface.part}`, thing, initial: surface.role === 'prepared' ? 'prepared' : 'sterile' };
+}
+
+function liveSurfaces(facts: readonly Fact[]): Surface[] {
+  const live = new Map<string, Surface>();
+  for (const fact of facts) {
+    if (fact.kind === 'surface.added') live.set(fact.surface.id, fact.surface);
+    if (fact.kind === 'surface.retired') live.delete(fact.surface);
+  }
+  return [...live.values()];
+}
+
+/** Touches of the replaced surfaces that are under way, each with the number of the touch that takes its place. */
+function takenOver(facts: readonly Fact[], before: readonly Fact[], fresh: ReadonlyMap<string, Surface>): Map<Began, number> {
+  const open = new Map<number, Began>();
+  for (const fact of before) {
+    if (fact.kind === 'touch.began' && (fresh.has(fact.a) || fresh.has(fact.b))) open.set(fact.touch, fact);
+    if (fact.kind === 'touch.ended') open.delete(fact.touch);
+  }
+  let last = facts.reduce((largest, fact) => (fact.kind === 'touch.began' ? Math.max(largest, fact.touch) : largest), 0);
+  return new Map([...open.values()].map((fact) => [fact, ++last]));
+}
+
+function zonesOf(before: readonly Fact[], fresh: ReadonlyMap<string, Surface>): Entered[] {
+  const inside = new Map<string, Entered>();
+  const key = (surface: string, zone: Zone): string => `${surface} ${zone}`;
+  for (const fact of before) {
+    if (fact.kind === 'zone.entered' && fresh.has(fact.surface)) inside.set(key(fact.surface, fact.zone), fact);
+    if (fact.kind === 'zone.left') inside.delete(key(fact.surface, fact.zone));
+  }
+  return [...inside.values()];
+}
+
+function renamedFact(fact: Fact, surface: (id: string) => string, thing: (name: string) => string, touch: (number: number) => number): Fact {
+  switch (fact.kind) {
+    case 'touch.began':
+      return { ...fact, a: surface(fact.a), b: surface(fact.b) };
+    case 'touch.ended':
+      return { ...fact, touch: touch(fact.touch) };
+    case 'surface.retired':
+    case 'zone.entered':
+    case 'zone.left':
+      return { ...fact, surface: surface(fact.surface) };
+    case 'used':
+      return { ...fact, surface: surface(fact.surface), site: surface(fact.site) };
+    case 'drape.drifted':
+      return { ...fact, drape: thing(fact.drape), site: surface(fact.site) };
+    case 'remedied':
+      return { ...fact, things: fact.things.map(thing) };
+    case 'surface.added':
+    case 'noticed':
+      return fact;
+  }
+}

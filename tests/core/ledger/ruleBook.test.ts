@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import { allowedTouch } from '../../../src/core/ledger/rules/ruleIndex.ts';
+import { KEPT, NEVER_STERILE } from '../../../src/core/ledger/rules/kinds.ts';
+import type { Trigger } from '../../../src/core/ledger/rules/rule.ts';
+import { RULE_BOOK, ruleById } from '../../../src/core/ledger/rules/ruleBook.ts';
+import { scenarioSchema } from '../../../src/core/scenario/schema.ts';
+
+const touchKeys = RULE_BOOK.flatMap(({ id, triggers }) =>
+  triggers
+    .filter((trigger): trigger is Extract<Trigger, { kind: 'touch' }> => trigger.kind === 'touch')
+    .flatMap(({ surfaces, against, because }) => surfaces.flatMap((kept) => against.map((met) => ({ id, key: `${kept} ${met} ${because}` })))),
+);
+
+describe('the rule book', () => {
+  it('has one row per id', () => {
+    expect(new Set(RULE_BOOK.map(({ id }) => id)).size).toBe(RULE_BOOK.length);
+  });
+
+  it('says what a rule rests on: a source, or common practice', () => {
+    for (const { id, source } of RULE_BOOK) {
+      if (source === 'common practice') continue;
+      expect(source.title.length, id).toBeGreaterThan(5);
+      expect(source.body.length, id).toBeGreaterThan(2);
+      expect(source.year === null || (source.year > 1990 && source.year < 2030), id).toBe(true);
+    }
+  });
+
+  it('gives each rule a title, a statement that ends, a sentence and a remedy', () => {
+    for (const { id, title, statement, sentence, remedies } of RULE_BOOK) {
+      expect(title, id).toMatch(/^[A-Z].{8,70}[^.]$/);
+      expect(statement, id).toMatch(/^[A-Z].{30,}\.$/);
+      expect(sentence, id).toMatch(/\{surface\}.*\.$/);
+      expect(remedies.length, id).toBeGreaterThan(0);
+    }
+  });
+
+  it('gives one verdict on every meeting of a kind that must be sterile with one that never is: a rule or a permission', () => {
+    const ruled = new Map<string, number>();
+    for (const { key } of touchKeys) ruled.set(key, (ruled.get(key) ?? 0) + 1);
+    for (const [key, rules] of ruled) expect(rules, key).toBe(1);
+    for (const kept of KEPT)
+      for (const met of NEVER_STERILE) {
+        const permitted = allowedTouch(kept, met) !== undefined;
+        expect(ruled.has(`${kept} ${met} nature`) !== permitted, `${kept} and ${met}`).toBe(true);
+      }
+  });
+
+  it('takes its figures from the scenario’s policy, whose defaults they are', () => {
+    const policy = scenarioSchema.shape.policy.parse({});
+    const figures = RULE_BOOK.flatMap(({ id, values }) => values.map((value) => ({ id, value })));
+    expect(figures.length).toBeGreaterThan(8);
+    for (const { id, value } of figures) expect(value.policy && policy[value.policy], id).toBe(value.value);
+  });
+
+  it('stops at an id that does not exist', () => {
+    expect(() => ruleById('glove-on-moon')).toThrow('a rule "glove-on-moon"');
+  });
+});
+
+/** What published texts say, and the row that holds it. */
+describe('figures and severities of the trade', () => {
+  const figure = (id: string): number | undefined => ruleById(id).values[0]?.value;
+
+  it.each([
+    // Outer 2.5 cm (1 in) of a drape or opened wrapper: sterile-technique study guides.
+    ['glove-on-margin', 0.025],
+    ['item-on-margin', 0.025],
+    ['sheath-on-margin', 0.025],
+    // Sleeve sterile from 5 cm (2 in) above the elbow to the cuff: teaching texts on gown zones.
+    ['glove-on-upper-sleeve', 0.05],
+    ['body-on-field', 0.05],
+    // Last part of the sheath that the assistant handled, 15 cm of 0 to 30 seen: common practice, no published length.
+    ['glove-on-sheath-tail', 0.15],
+    ['tail-on-field', 0.15],
+    // A laid drape is not repositioned (AST Standards of Practice for Surgical Drapes, 2008); 1 cm is our own threshold for "moved".
+    ['drape-slid-toward-site', 0.01],
+  ])('%s: %d m', (id, metres) => {
+    expect(figure(id)).toBe(metres);
+  });
+
+  it.each([
+    // Contaminated drape: lay a new sterile one over it (AORN expert answers, 2022).
+    ['cord-on-field', 'coverDrape'],
+    // Drape slid toward the site: prepare, dry and drape anew (common practice on AST 2008).
+    ['drape-slid-toward-site', 'prepAndDrape'],
+    // Only the glove touched: change that glove (anaesthesia group's page on managing breaches).
+    ['glove-on-rail', 'changeGlove'],
+    // Sleeve touched: gown and gloves (common practice).
+    ['sleeve-on-rail', 'changeGownAndGloves'],
+    // Cover of the probe compromised: replace it at once (an ultrasound system's user manual).
+    ['sheath-on-rail', 'newSheath'],
+    // Hand below waist or out of view: change gloves (common practice).
+    ['hand-below-field', 'changeGlove'],
+    ['hand-out-of-sight', 'changeGlove'],
+    // Dropped item stays out and is replaced (common practice).
+    ['fallen-item-taken-back', 'replaceItem'],
+  ])('%s is answered first by %s', (id, remedy) => {
+    expect(ruleById(id).remedies[0]).toBe(remedy);
+  });
+
+  // Minor: risk without contact; critical: what reaches the site by itself; all else breaks a barrier (design of the severities).
+  it('are minor only without contact and critical only at the site', () => {
+    const ids = (severity: string): string[] => RULE_BOOK.filter((rule) => rule.severity === severity).map(({ id }) => id);
+    expect(ids('minor').sort()).toEqual(['hand-below-field', 'hand-out-of-sight', 'reach-over']);
+    expect(ids('critical').sort()).toEqual(['drape-slid-toward-site', 'unsterile-used-at-site']);
+  });
+});
