@@ -88,7 +88,7 @@ export class FieldProcedure {
       return;
     }
     const stayed = holds.park.feed(seen.probeLies);
-    const slid = holds.slide.feed(!seen.probeLies);
+    const slid = holds.slide.feed(seen.probeSlides);
     if (stayed && this.done.park === null) this.send('probe.stayed');
     if (slid && this.done.park !== null) {
       this.send('probe.slid');

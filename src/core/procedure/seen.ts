@@ -1,6 +1,6 @@
 import type { Side } from '../base/side.ts';
 import type { ItemKind, Scenario } from '../scenario/schema.ts';
-import { NEEDLE_AT_SITE_M } from './limits.ts';
+import { CREEP_MPS, NEEDLE_AT_SITE_M } from './limits.ts';
 import type { FieldObservation } from './observation.ts';
 
 /** What of one observation matters to the work, judged against the limits of the scenario. Plain JSON. */
@@ -13,6 +13,8 @@ export interface Seen {
   /** At the site and slow enough for a picture. */
   readonly probeSteady: boolean;
   readonly probeLies: boolean;
+  /** Nobody holds it, and it slides or is off the field. */
+  readonly probeSlides: boolean;
   readonly needleHeldBy: Side | null;
   /** In a hand with its tip at the site. */
   readonly needleAtSite: boolean;
@@ -33,6 +35,7 @@ export function see(o: FieldObservation, scenario: Scenario): Seen {
     probeAtSite,
     probeSteady: probeAtSite && o.probe.speed <= scenario.tasks.steadySpeedMps,
     probeLies: o.probe.heldBy === null && o.probe.lyingOnField,
+    probeSlides: o.probe.heldBy === null && !o.probe.lyingOnField && (o.probe.speed > CREEP_MPS || o.dropped.includes('probe')),
     needleHeldBy: o.needle.heldBy,
     needleAtSite: o.needle.heldBy !== null && o.needle.tipToSite <= NEEDLE_AT_SITE_M,
     rubbishLeft: [...o.rubbishLeft],
@@ -57,6 +60,7 @@ export const unseen = (scenario: Scenario): Seen => ({
   probeAtSite: false,
   probeSteady: false,
   probeLies: false,
+  probeSlides: false,
   needleHeldBy: null,
   needleAtSite: false,
   rubbishLeft: scenario.items.filter((item) => item.rubbish).map((item) => item.id),

@@ -58,9 +58,14 @@ export class FieldDriver {
     return this.with({ probe: { heldBy, atSite: true, speed, lyingOnField: false } });
   }
 
-  /** Nobody holds the probe; it lies still on the field, or it slides. */
-  letProbeLie(lyingOnField = true): this {
-    return this.with({ probe: { heldBy: null, atSite: false, speed: lyingOnField ? 0 : 0.1, lyingOnField } });
+  /** Nobody holds the probe; it lies still on the field. */
+  letProbeLie(): this {
+    return this.with({ probe: { heldBy: null, atSite: false, speed: 0, lyingOnField: true } });
+  }
+
+  /** Nobody holds the probe, and it moves at `speed` metres per second. */
+  letProbeSlide(speed = 0.1): this {
+    return this.with({ probe: { heldBy: null, atSite: false, speed, lyingOnField: false } });
   }
 
   needle(tipToSite: number, heldBy: Side | null = 'left'): this {

@@ -85,17 +85,26 @@ describe('Parking', () => {
   });
 
   it('is not done while the probe slides', () => {
-    doneUpTo('view').letProbeLie(false).for(20).expectDone('gel', 'view');
+    doneUpTo('view').letProbeSlide().for(20).expectDone('gel', 'view');
   });
 
   it('is undone when the probe slides off afterwards', () => {
-    const driver = doneUpTo('park').letProbeLie(false).for(0.6).expectDone('gel', 'view').expectCurrent('park');
+    const driver = doneUpTo('park').letProbeSlide().for(0.6).expectDone('gel', 'view').expectCurrent('park');
     driver.expectHint('The probe slid off. Lay it where it stays, with slack in the cord.');
     driver.holdProbe().for(1).letProbeLie().for(4).expectDone('gel', 'view', 'park').expectCurrent('anaesthetic');
   });
 
   it('is not undone by a tremble', () => {
-    doneUpTo('park').letProbeLie(false).for(0.4).letProbeLie().for(1).expectDone('gel', 'view', 'park');
+    doneUpTo('park').letProbeSlide().for(0.4).letProbeLie().for(1).expectDone('gel', 'view', 'park');
+  });
+
+  it('is not undone by creeping with the drape, which is no lying still either', () => {
+    doneUpTo('park').letProbeSlide(0.01).for(5).expectDone('gel', 'view', 'park');
+    doneUpTo('view').letProbeSlide(0.01).for(20).expectDone('gel', 'view');
+  });
+
+  it('is undone when the probe comes to rest off the field', () => {
+    doneUpTo('park').letProbeSlide(0).fallen('probe').for(0.6).expectDone('gel', 'view');
   });
 
   it('is not undone by taking the probe up for the next task', () => {
@@ -103,7 +112,7 @@ describe('Parking', () => {
   });
 
   it('does not matter any more once probe and needle were ready', () => {
-    doneUpTo('ready').letProbeLie(false).for(5).expectDone('gel', 'view', 'park', 'anaesthetic', 'ready');
+    doneUpTo('ready').letProbeSlide().for(5).expectDone('gel', 'view', 'park', 'anaesthetic', 'ready');
   });
 
   it('has to be done once more when there was no view yet', () => {
@@ -200,7 +209,7 @@ describe('Order', () => {
   });
 
   it('names parking when the probe slid off before the anaesthetic', () => {
-    const driver = doneUpTo('park').letProbeLie(false).for(1).anaesthetic().for(0.1);
+    const driver = doneUpTo('park').letProbeSlide().for(1).anaesthetic().for(0.1);
     expect(driver.report('anaesthetic').outOfOrderAfter).toBe('park');
   });
 
