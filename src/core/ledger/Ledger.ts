@@ -158,6 +158,6 @@ export class Ledger {
     const { surfaces } = this.state;
     assert(!surfaces.has(surface.id), `surface "${surface.id}" is added once`);
     const taint: SurfaceRecord['taint'] = surface.initial === 'unsterile' ? 'nature' : 'clean';
-    surfaces.set(surface.id, { surface, taint, because: 'nature', zones: [], away: false, break: 0, depth: 0, retiredStep: null, touches: [] });
+    surfaces.set(surface.id, { surface, taint, because: 'nature', zones: [], away: false, discarded: false, break: 0, depth: 0, retiredStep: null, touches: [] });
   }
 }

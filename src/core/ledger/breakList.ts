@@ -23,24 +23,29 @@ export interface Root {
   readonly touch: number | null;
   /** What it met had left the field and came back: one mishap, whatever is lost by it. */
   readonly cameBack?: boolean;
+  /** What marks it as the same mishap; the thing that lost, if not given. */
+  readonly subject?: string;
+  /** Objects that a remedy must name to answer it, where no surface is lost. */
   readonly concerns?: readonly string[];
 }
 
 /** Number of the break that the root belongs to by being the same mishap, or null. */
 export function sameMishap(state: LedgerState, root: Root): number | null {
-  const thing = root.lost.surface.thing;
+  const subject = subjectOf(root);
   const against = root.against?.surface.thing ?? null;
   for (let k = state.breaks.length - 1; k >= 0; k--) {
     const [known, note] = [state.breaks[k]!, state.notes[k]!];
     const sameRule = known.rule === root.rule.id;
     if (note.against !== against || (against === null && !sameRule)) continue;
-    if (note.thing !== thing && !(root.cameBack && sameRule)) continue;
+    if (note.subject !== subject && !(root.cameBack && sameRule)) continue;
     const soon = root.step - known.step <= ONE_MISHAP_STEPS;
     const goingOn = note.touches.some((touch) => state.contacts.get(touch)?.ended === false);
     if (soon || goingOn || stillRisky(known, root.step)) return known.number;
   }
   return null;
 }
+
+const subjectOf = (root: Root): string => root.subject ?? root.lost.surface.thing;
 
 /** A break without loss (an arm over the field, bared skin) goes on until it is answered, and for one mishap's time after. */
 const stillRisky = (known: Break, step: number): boolean =>
@@ -79,7 +84,7 @@ export function openOrJoin(state: LedgerState, root: Root): number {
   ];
   state.notes = [
     ...state.notes,
-    { thing: lost.surface.thing, against: against?.surface.thing ?? null, touches, rootFacts: [state.factCount], concerns: root.concerns ?? [] },
+    { subject: subjectOf(root), against: against?.surface.thing ?? null, touches, rootFacts: [state.factCount], concerns: root.concerns ?? [] },
   ];
   return number;
 }
@@ -131,7 +136,7 @@ export function closeAnswered(state: LedgerState): void {
   }
 }
 
-const isAnswered = (record: SurfaceRecord): boolean => record.retiredStep !== null || record.surface.role === 'none' || (record.away && isItem(record));
+const isAnswered = (record: SurfaceRecord): boolean => record.retiredStep !== null || record.surface.role === 'none' || (record.discarded && isItem(record));
 
 export function change(state: LedgerState, number: number, part: Partial<Break>): void {
   const changed = { ...breakOf(state, number), ...part };

@@ -33,9 +33,9 @@ const TAINTS: readonly SurfaceRecord['taint'][] = ['clean', 'nature', 'place', '
 /** Mixes in all that decides how the ledger goes on. */
 export function hashState(state: LedgerState, hash: StateHash): void {
   hash.addInt(state.factCount).addInt(state.contacts.size).addInt(state.causes.length).addInt(state.notices.length);
-  for (const { surface, taint, zones, away, depth, retiredStep, touches, break: number } of state.surfaces.values()) {
+  for (const { surface, taint, zones, away, discarded, depth, retiredStep, touches, break: number } of state.surfaces.values()) {
     hash.addInt(surface.id.length).addInt(TAINTS.indexOf(taint)).addInt(number).addInt(depth);
-    hash.addInt(zones.length).addInt((away ? 2 : 0) + (retiredStep === null ? 0 : 1)).addInt(touches.length);
+    hash.addInt(zones.length).addInt((discarded ? 4 : 0) + (away ? 2 : 0) + (retiredStep === null ? 0 : 1)).addInt(touches.length);
   }
   for (const known of state.breaks) {
     hash.addText(known.rule).addInt(known.step).addInt(known.spread.length).addNumber(known.x).addNumber(known.y);

@@ -19,6 +19,8 @@ export interface SurfaceRecord {
   zones: Zone[];
   /** Off the field now: dropped, thrown away or hanging. */
   away: boolean;
+  /** Of an item: it left the field and nobody has taken it back since. */
+  discarded: boolean;
   /** Number of the break that spoiled it first, and its depth there; 0 while none did. */
   break: number;
   depth: number;
@@ -56,8 +58,8 @@ export interface Cause {
 
 /** What the ledger keeps about a break beside what it shows. */
 export interface BreakNote {
-  /** Thing that lost at the root, and the thing it met. */
-  readonly thing: string;
+  /** What lost or slid at the root, and the thing it met: by these two the parts of one mishap are known. */
+  readonly subject: string;
   readonly against: string | null;
   /** Root touches, and the places in the log of the facts that are its roots. */
   readonly touches: readonly number[];
@@ -109,6 +111,9 @@ export const otherOf = (contact: Contact, record: SurfaceRecord): SurfaceRecord 
 
 /** Still sterile or prepared, and it has to be. */
 export const isKept = (record: SurfaceRecord): boolean => record.taint === 'clean' && record.surface.role !== 'none' && record.retiredStep === null;
+
+/** Name of an object without its generation and part: `drape.right#2:0` is of the object `drape.right`. */
+export const objectOf = (name: string): string => name.split(/[#:]/, 1)[0]!;
 
 /** Something loose that can be dropped or thrown away. */
 export const isItem = ({ surface }: SurfaceRecord): boolean => surface.kind === 'item' || surface.kind === 'needle';

@@ -1,7 +1,7 @@
 import { change, escalate, openOrJoin } from './breakList.ts';
 import type { Fact, Zone } from './fact.ts';
 import type { LedgerState, SurfaceRecord } from './ledgerState.ts';
-import { recordOf } from './ledgerState.ts';
+import { objectOf, recordOf } from './ledgerState.ts';
 import type { RuleIndex } from './rules/ruleIndex.ts';
 import { breakAtRoot, carryOn } from './spoiling.ts';
 import { judgeReturn, leaveField } from './touching.ts';
@@ -23,7 +23,7 @@ export function enterZone(state: LedgerState, rules: RuleIndex, fact: FactOf<'zo
   if (!verdict) return;
   const { step, x, y } = fact;
   const root = { rule: verdict.rule, step, x, y, lost: record, against: null, touch: null };
-  if (verdict.trigger.loses === 'nothing') openOrJoin(state, root);
+  if (verdict.trigger.loses === 'nothing') openOrJoin(state, { ...root, subject: record.surface.id });
   else breakAtRoot(state, root, sameThing(state, record), null);
 }
 
@@ -36,7 +36,7 @@ export function leaveZone(state: LedgerState, rules: RuleIndex, surface: string,
     record.away = false;
     judgeReturn(state, rules, record);
   }
-  if (zone === 'overField') withdraw(state, record);
+  if (zone === 'overField') withdraw(state, surface);
 }
 
 /** The parts of a thing that are of the same kind, the given one first. */
@@ -46,14 +46,10 @@ function sameThing(state: LedgerState, record: SurfaceRecord): SurfaceRecord[] {
   return [record, ...parts];
 }
 
-/** The risk of an arm over the field is over once no part of its thing is there. */
-function withdraw(state: LedgerState, record: SurfaceRecord): void {
-  if (sameThing(state, record).some(({ zones }) => zones.includes('overField'))) return;
-  for (const { number, spread, remediedStep } of state.breaks) {
-    const note = state.notes[number - 1]!;
-    const over = spread.length === 0 && note.concerns.length === 0 && remediedStep === null;
-    if (over && note.thing === record.surface.thing) change(state, number, { remediedStep: state.step });
-  }
+/** The risk of an arm over the field ends when it is withdrawn. */
+function withdraw(state: LedgerState, surface: string): void {
+  for (const { number, remediedStep } of state.breaks)
+    if (remediedStep === null && state.notes[number - 1]!.subject === surface) change(state, number, { remediedStep: state.step });
 }
 
 export function drift(state: LedgerState, rules: RuleIndex, fact: FactOf<'drape.drifted'>): void {
@@ -61,7 +57,8 @@ export function drift(state: LedgerState, rules: RuleIndex, fact: FactOf<'drape.
   const rule = rules.drift(fact.direction);
   if (!rule || site.retiredStep !== null) return;
   const { step, x, y } = fact;
-  const root = { rule, step, x, y, lost: site, against: null, touch: null, concerns: [fact.drape, site.surface.thing] };
+  const drape = objectOf(fact.drape);
+  const root = { rule, step, x, y, lost: site, against: null, touch: null, subject: drape, concerns: [drape, objectOf(site.surface.thing)] };
   if (fact.direction === 'toward') breakAtRoot(state, root, [site], null);
   else openOrJoin(state, root);
 }

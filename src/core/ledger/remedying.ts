@@ -1,7 +1,7 @@
 import type { RemedyId } from '../commands/command.ts';
 import { change, closeAnswered } from './breakList.ts';
 import type { LedgerState } from './ledgerState.ts';
-import { recordOf } from './ledgerState.ts';
+import { objectOf, recordOf } from './ledgerState.ts';
 import { dropTouches } from './touching.ts';
 
 /** A surface is taken away or covered: it keeps its history, touches nothing and carries nothing on. */
@@ -13,9 +13,6 @@ export function retire(state: LedgerState, surface: string): void {
   closeAnswered(state);
 }
 
-/** Name of an object without its generation: `drape.right#2` and `drape.right` are one object. */
-const objectOf = (thing: string): string => thing.split('#')[0]!;
-
 /** Enters a remedy with every break that it helped to answer, by what was taken away in this step; it answers outright those by which no surface was lost. */
 export function enterRemedy(state: LedgerState, remedy: RemedyId, things: readonly string[]): void {
   const objects = things.map(objectOf);
@@ -23,7 +20,7 @@ export function enterRemedy(state: LedgerState, remedy: RemedyId, things: readon
     if (remediedStep !== null && remediedStep < state.step) continue;
     const { concerns } = state.notes[number - 1]!;
     const named = spread.some(({ surface }) => recordOf(state, surface).retiredStep === state.step);
-    const answered = spread.length === 0 && concerns.some((thing) => objects.includes(objectOf(thing)));
+    const answered = spread.length === 0 && concerns.some((object) => objects.includes(object));
     if (!named && !answered) continue;
     change(state, number, { remedies: remedies.includes(remedy) ? remedies : [...remedies, remedy], ...(answered ? { remediedStep: state.step } : {}) });
   }

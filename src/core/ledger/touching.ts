@@ -1,6 +1,7 @@
 import { closeAnswered } from './breakList.ts';
 import type { Contact, LedgerState, SurfaceRecord } from './ledgerState.ts';
 import { isItem, otherOf } from './ledgerState.ts';
+import { KEPT } from './rules/kinds.ts';
 import type { Because } from './rules/rule.ts';
 import type { RuleIndex } from './rules/ruleIndex.ts';
 import { allowedTouch } from './rules/ruleIndex.ts';
@@ -32,7 +33,7 @@ export function forgetEnded(state: LedgerState): void {
 
 /** Ends every touch of a surface at once: it is taken away. */
 export function dropTouches(state: LedgerState, record: SurfaceRecord): void {
-  for (const touch of [...record.touches]) dropTouch(state, touch);
+  for (const touch of record.touches.slice()) dropTouch(state, touch);
 }
 
 function dropTouch(state: LedgerState, touch: number): void {
@@ -44,8 +45,9 @@ function dropTouch(state: LedgerState, touch: number): void {
 
 /** Judges anew what touches a surface that came back on to the field. */
 export function judgeReturn(state: LedgerState, rules: RuleIndex, record: SurfaceRecord): void {
-  for (const touch of [...record.touches]) {
+  for (const touch of record.touches.slice()) {
     const contact = state.contacts.get(touch)!;
+    takeUp(otherOf(contact, record), record);
     if (isUnsterileBySelf(record)) judgeRoot(state, rules, contact, otherOf(contact, record), record);
     else if (record.taint === 'break') judgeTouch(state, rules, contact);
   }
@@ -88,14 +90,17 @@ function judgeRoot(state: LedgerState, rules: RuleIndex, contact: Contact, kept:
   breakAtRoot(state, root, [kept], cameBack && !met.away ? met : null);
 }
 
-/** A gloved hand that takes an item takes it back from wherever it lay; a cord that hangs goes on hanging. */
-function takeUp(hand: SurfaceRecord, thing: SurfaceRecord): void {
-  if (hand.surface.kind === 'glove' && isItem(thing)) thing.away = false;
+/** An item that a gloved hand takes is back from wherever it lay; so is one that comes to lie on the field. */
+function takeUp(by: SurfaceRecord, item: SurfaceRecord): void {
+  if (!isItem(item)) return;
+  if (by.surface.kind === 'glove') item.away = false;
+  if (!item.away && KEPT.includes(by.surface.kind)) item.discarded = false;
 }
 
 /** A thing has left the field: it counts as unsterile from now on, and if it was spoiled before, that much is answered. */
 export function leaveField(state: LedgerState, record: SurfaceRecord): void {
   record.away = true;
+  record.discarded = true;
   if (record.taint === 'clean') countAsOff(record);
   closeAnswered(state);
 }

@@ -99,7 +99,7 @@ function renamedFact(fact: Fact, surface: (id: string) => string, thing: (name: 
     case 'used':
       return { ...fact, surface: surface(fact.surface), site: surface(fact.site) };
     case 'drape.drifted':
-      return { ...fact, drape: thing(fact.drape), site: surface(fact.site) };
+      return { ...fact, drape: surface(thing(fact.drape)), site: surface(fact.site) };
     case 'remedied':
       return { ...fact, things: fact.things.map(thing) };
     case 'surface.added':

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import type { Fact } from '../../../src/core/ledger/fact.ts';
 import { surface } from './log.ts';
 

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { replayLedger } from '../../../src/core/ledger/replayLedger.ts';
+import { RULE_BOOK } from '../../../src/core/ledger/rules/ruleBook.ts';
 import { log, spoiled, told } from './log.ts';
 
 describe('the margin of the field', () => {
@@ -103,6 +105,11 @@ describe('an arm over the field', () => {
     expect(room.ledger().breaks.length).toBe(2);
   });
 
+  it('is another when it is the other arm', () => {
+    const ledger = log().enter('arm:outerR', 'overField').wait(10).enter('arm:outerL', 'overField').wait(50).leave('arm:outerR', 'overField').ledger();
+    expect(ledger.breaks.map(({ surface, remediedStep }) => `${surface} ${remediedStep}`)).toEqual(['arm:outerR 60', 'arm:outerL null']);
+  });
+
   it('is no new break when a break had spoiled it before', () => {
     const ledger = log().tap('gloveR#1:palm', 'railR:all').enter('gloveR#1:palm', 'overField').ledger();
     expect(ledger.breaks.map(({ rule }) => rule)).toEqual(['glove-on-rail']);
@@ -129,6 +136,12 @@ describe('a drape that slides', () => {
     const ledger = room.wait(100).remedy('prepAndDrape', 'site#1', 'drape#1').ledger();
     expect(ledger.breaks[0]).toMatchObject({ noticedStep: 60, remediedStep: 160, remedies: ['prepAndDrape'] });
     expect(ledger.markOf('site#2:all')).toBe('prepared');
+  });
+
+  it('away is a break for each drape', () => {
+    const { facts } = log().drift('away').wait(10);
+    const left = facts.map((fact) => (fact.kind === 'drape.drifted' ? { ...fact, drape: 'other#1:0' } : fact)).filter(({ kind }) => kind === 'drape.drifted');
+    expect(replayLedger([...facts, ...left], RULE_BOOK).breaks.length).toBe(2);
   });
 
   it('away is one break until the bare skin is covered', () => {

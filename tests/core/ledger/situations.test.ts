@@ -163,6 +163,17 @@ describe('notice and remedy', () => {
     expect(spoiled(ledger)).toEqual(['gel#1:all']);
   });
 
+  it('an item thrown away and the glove changed after it answer the break together, also when the item is no longer below the field', () => {
+    const room = log().tap('gloveR#1:palm', 'railR:all').tap('gloveR#1:palm', 'gel#1:all').enter('gel#1:all', 'offField').wait().leave('gel#1:all', 'offField').wait(100);
+    expect(room.ledger().breaks[0]).toMatchObject({ remediedStep: null });
+    expect(room.remedy('changeGlove', 'gloveR#1').ledger().breaks[0]).toMatchObject({ remediedStep: 103, remedies: ['changeGlove'] });
+  });
+
+  it('an item that fell and lies on the field again is not answered', () => {
+    const room = log().tap('gloveR#1:palm', 'railR:all').tap('gloveR#1:palm', 'gel#1:all').enter('gel#1:all', 'offField').wait().leave('gel#1:all', 'offField').touch('gel#1:all', 'drape#1:1').wait(100);
+    expect(room.remedy('changeGlove', 'gloveR#1').ledger().breaks[0]).toMatchObject({ remediedStep: null });
+  });
+
   it('a spoiled item that is thrown away is answered, and open again when it is taken back', () => {
     const room = log().tap('gauze#1:all', 'pole:all').wait(20).tap('gauze#1:all', 'bin:all');
     expect(room.ledger().breaks[0]).toMatchObject({ remediedStep: 21, remedies: [] });
