@@ -1,11 +1,11 @@
 import { length } from '../base/portableMath.ts';
-import { SIDES, signOf, type Side } from '../base/side.ts';
+import { otherSide, SIDES, signOf, type Side } from '../base/side.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { HAND } from './handShape.ts';
 import type { HandState } from './handState.ts';
 
 /** How far the operator can step to either side, and how fast (m, m/s). */
-const STEP_ASIDE_M = 0.95;
+const STEP_ASIDE_M = 1.05;
 const STEP_SPEED_MPS = 0.6;
 /** How much of the elbow's way out is seen in this plane; the rest goes back, toward the operator's own side. */
 const ELBOW_OUT = 0.6;
@@ -49,13 +49,16 @@ export function solveArm(scenario: Scenario, side: Side, torsoX: number, palmX: 
   return { shoulderX, shoulderY, elbowX: shoulderX + ux * along - turn * uy * out, elbowY: shoulderY + uy * along + turn * ux * out, wristX, wristY };
 }
 
-/** Moves the torso so that both hands' wishes come into reach, at walking pace, and back when they need it no longer. */
-export function stepTorso(scenario: Scenario, torsoX: number, hands: Readonly<Record<Side, HandState>>, seconds: number): number {
+/**
+ * Moves the torso at walking pace so that the hand that is being moved comes into reach. A hand that holds something keeps its place
+ * and the other reaches no farther than that allows; an empty one comes along.
+ */
+export function stepTorso(scenario: Scenario, torsoX: number, hands: Readonly<Record<Side, HandState>>, moving: Side, seconds: number): number {
   const { upper, fore } = linksOf(scenario);
   const reach = (upper + fore) * COMFORT;
   let low = -STEP_ASIDE_M;
   let high = STEP_ASIDE_M;
-  for (const side of SIDES) {
+  for (const side of hands[otherSide(moving)].hold ? SIDES : [moving]) {
     const hand = hands[side];
     const wristX = hand.wishX + signOf(side) * 0.8 * -HAND.wristU;
     const dy = hand.wishY + 0.02 - scenario.operator.shoulderM;

@@ -18,10 +18,10 @@ const CAREFUL_SHARE = 0.85;
 /** Unit vector from wrist to fingertips for an angle above the horizontal; the left hand is the mirror image of the right. */
 export const fingersDirection = (side: Side, angle: number): readonly [number, number] => [-signOf(side) * cos(angle), sin(angle)];
 
-/** Pulls both hands to their targets for one step and moves the torso with them. Returns the new position of the torso. */
-export function driveHands(scene: Scene, hands: Readonly<Record<Side, HandState>>, torsoX: number): number {
+/** Pulls both hands to their targets for one step and moves the torso with the one that was moved last. Returns the new position of the torso. */
+export function driveHands(scene: Scene, hands: Readonly<Record<Side, HandState>>, moving: Side, torsoX: number): number {
   const { world, scenario } = scene;
-  const torso = stepTorso(scenario, torsoX, hands, STEP_SECONDS);
+  const torso = stepTorso(scenario, torsoX, hands, moving, STEP_SECONDS);
   for (const side of SIDES) {
     const hand = hands[side];
     const body = scene.hands[side];

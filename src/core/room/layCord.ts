@@ -8,9 +8,11 @@ import { atEqualSteps } from './layPaths.ts';
 /** Distance at which the cord is laid above the sheet before it settles (m). */
 const LIFT_M = 0.012;
 /** Radius of a turn that the cord's stiffness allows without springing up (m). */
-const TURN_M = 0.035;
+const TURN_M = 0.028;
 /** How much the cord rises before it turns back, so that it clears the sheet on the patient (m). */
-const RISE_M = 0.03;
+const RISE_M = 0.015;
+/** Most turns that the slack is laid in. */
+const TURNS_MAX = 5;
 /** Step in which the width of the folds is fitted to the slack (m). */
 const FIT_M = 0.005;
 
@@ -42,17 +44,25 @@ export function cordPath(scenario: Scenario, layout: Layout, tail: Point, sheet:
   return path;
 }
 
-/** Inward from the probe, one turn back above, as far in as the slack asks for and the patient allows, then up and over the edge. */
+/**
+ * Turns of slack, one above the other between patient and rail, then up and over the edge: inward from the probe's tail and back, as
+ * often and in the last turn as far as the slack asks for.
+ */
 function foldedSlack(slackM: number, layout: Layout, side: Side, sheet: readonly Point[], tail: Point): Point[] {
   const sign = signOf(side);
-  const direct = overTheEdge(layout, side, sheet, tail);
-  const goal = pathLength([tail, ...direct]) + slackM;
-  const row = tail[1] + RISE_M + TURN_M;
-  const inmost = patientLimit(sheet, row - TURN_M) + sign * (TURN_M + LIFT_M);
+  const goal = pathLength([tail, ...overTheEdge(layout, side, sheet, tail)]) + slackM;
+  const row = (k: number): number => tail[1] + RISE_M + TURN_M * (2 * k + 1);
+  const inward = (k: number): number => patientLimit(sheet, row(k) - TURN_M) + sign * (TURN_M + LIFT_M);
+  const outward = (k: number): number => railLimit(sheet, row(k) - TURN_M, sign) - sign * (TURN_M + LIFT_M);
   let path: Point[] = [];
-  for (let back = tail[0] - sign * TURN_M; path.length === 0 || (sign * (back - inmost) >= 0 && pathLength([tail, ...path]) < goal); back -= sign * FIT_M) {
-    const turned = turn(back, row, -sign);
-    path = [...turned, ...overTheEdge(layout, side, sheet, turned[turned.length - 1]!)];
+  for (let last = 0; last < TURNS_MAX; last += 2) {
+    const before: Point[] = [];
+    for (let k = 0; k < last; k++) before.push(...(k % 2 === 0 ? turn(inward(k), row(k), -sign) : turn(outward(k), row(k), sign)));
+    for (let back = Math.min(sign * outward(last), sign * tail[0]); back >= sign * inward(last); back -= FIT_M) {
+      const turned = [...before, ...turn(sign * back, row(last), -sign)];
+      path = [...turned, ...overTheEdge(layout, side, sheet, turned[turned.length - 1]!)];
+      if (pathLength([tail, ...path]) >= goal) return path;
+    }
   }
   return path;
 }
@@ -76,6 +86,13 @@ function patientLimit(sheet: readonly Point[], y: number): number {
   const lowest = sheet.reduce((best, p, k) => (p[1] < sheet[best]![1] && k < sheet.length * 0.7 ? k : best), 0);
   for (let k = lowest; k > 0; k--) if (sheet[k]![1] <= y && sheet[k - 1]![1] > y) return sheet[k]![0];
   return sheet[0]![0];
+}
+
+/** Where the sheet that rises to the rail reaches height y, or its outer end when it is lower. */
+function railLimit(sheet: readonly Point[], y: number, sign: number): number {
+  let limit = sheet[sheet.length - 1]![0];
+  for (const [px, py] of sheet) if (py >= y && sign * px > 0.25 && sign * px < sign * limit) limit = px;
+  return limit;
 }
 
 /** Up along the sheet, or up the bare rail, over the edge of the bed and a little down outside. */

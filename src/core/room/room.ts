@@ -44,6 +44,8 @@ export class Room {
   readonly laid: Laid;
   readonly gone: boolean[];
   torsoX = 0;
+  /** Hand that was moved last: the operator steps where it needs to go. */
+  private moving: Side = 'right';
   private wipeUntil = -1;
   private facts: Fact[] = [];
   private now = 0;
@@ -76,7 +78,7 @@ export class Room {
     this.now = step;
     for (const command of commands) this.obey(command);
     const cues = this.happenings.step(step);
-    this.torsoX = driveHands(this.scene, this.hands, this.torsoX);
+    this.torsoX = driveHands(this.scene, this.hands, this.moving, this.torsoX);
     this.moveWorld(step);
     const site = this.site();
     const { humpX, humpY } = this.happenings;
@@ -128,7 +130,7 @@ export class Room {
     return {
       world: this.scene.world.snapshot(), surfaces: this.surfaces.save(), hands: { left: { ...this.hands.left }, right: { ...this.hands.right } },
       remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(),
-      touches: this.touches.save(), gone: [...this.gone], torsoX: this.torsoX, wipeUntil: this.wipeUntil,
+      touches: this.touches.save(), gone: [...this.gone], torsoX: this.torsoX, moving: this.moving, wipeUntil: this.wipeUntil,
     };
   }
 
@@ -144,6 +146,7 @@ export class Room {
     this.touches.restore(s['touches']);
     (s['gone'] as boolean[]).forEach((gone, k) => (this.gone[k] = gone));
     this.torsoX = s['torsoX'];
+    this.moving = s['moving'];
     this.wipeUntil = s['wipeUntil'];
     this.facts = [];
   }
@@ -151,6 +154,7 @@ export class Room {
   private obey(command: Command): void {
     switch (command.type) {
       case 'hand.move':
+        this.moving = command.hand;
         this.hands[command.hand].wishX = command.xMm / 1000;
         this.hands[command.hand].wishY = command.yMm / 1000;
         break;

@@ -171,22 +171,19 @@ function addClip(world: World): number {
   return world.addBody({ kind: 'dynamic', x: 0, y: 5, massKg: CLIP_KG, gravityScale: 0, friction: 0, shapes: [{ verts: [[0, 0]], radius: 0.004 }], collides: 0, collidesWith: 0 });
 }
 
-/** Returns the node of the cord that it holds. */
+/** Closes the clip where the cord climbs to the edge. Returns the node of the cord that it holds. */
 function closeClip(world: World, layout: Layout, side: Side, clip: number, cord: number, drape: number): number {
   const inside = Math.abs(layout.crest[side].x) - CLIP_INSIDE_M;
-  const node = nearestNode(world, drape, (x, y) => Math.abs(signOf(side) * x - inside) + (y < layout.mattress.top + 0.02 ? 1 : 0));
-  const cordNode = nearestNode(world, cord, (x, y) => length(x - world.x[node]!, y - world.y[node]!));
+  let held = world.strandStart(cord) + world.strandSize(cord) - 1;
+  while (signOf(side) * world.x[held]! > inside) held--;
+  const start = world.strandStart(drape);
+  const gap = (i: number): number => length(world.x[i]! - world.x[held]!, world.y[i]! - world.y[held]!);
+  let node = start;
+  for (let i = start; i < start + world.strandSize(drape); i++) if (gap(i) < gap(node)) node = i;
   world.teleportBody(clip, world.x[node]!, world.y[node]!, 1, 0);
   world.gripNode(clip, node, Infinity);
-  world.gripNode(clip, cordNode, Infinity);
-  return cordNode;
-}
-
-function nearestNode(world: World, strand: number, distance: (x: number, y: number) => number): number {
-  const start = world.strandStart(strand);
-  let best = start;
-  for (let i = start, end = start + world.strandSize(strand); i < end; i++) if (distance(world.x[i]!, world.y[i]!) < distance(world.x[best]!, world.y[best]!)) best = i;
-  return best;
+  world.gripNode(clip, held, Infinity);
+  return held;
 }
 
 function addDrape(world: World, scenario: Scenario, points: readonly Point[]): number {

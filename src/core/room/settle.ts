@@ -21,7 +21,7 @@ export function settledScene(scenario: Scenario): Scene {
   const scene = buildScene(scenario, { left: sheetOf('left'), right: sheetOf('right') });
   const hands = { left: restingHand('left'), right: restingHand('right') };
   for (let k = 0; k < SETTLE_S * STEPS_PER_SECOND; k++) {
-    driveHands(scene, hands, 0);
+    driveHands(scene, hands, 'right', 0);
     scene.world.step();
   }
   scene.limitClip();

@@ -14,10 +14,12 @@ const GEL_S = 1;
 const INJECT_REACH_M = 0.015;
 const INJECT_S = 3;
 const AT_SITE_M = 0.03;
-const SKIN_GAP_M = 0.008;
+const SKIN_GAP_M = 0.012;
 /** Cosine of the greatest tilt at which the probe's face lies on the skin (30 degrees). */
 const UPRIGHT = 0.866;
 const AT_REST_MPS = 0.003;
+/** Share by which a new velocity enters the measured one: movements shorter than about 0.1 s (a pulse, a tremor) average out. */
+const VELOCITY_BLEND = 0.08;
 
 export interface SitePoint {
   readonly x: number;
@@ -52,10 +54,14 @@ export class Work {
   private atSite: boolean[];
   private lastX: number[];
   private lastY: number[];
+  private velocityX: number[];
+  private velocityY: number[];
 
   constructor(private readonly scene: Scene) {
     this.used = scene.things.map(() => 0);
     this.atSite = scene.things.map(() => false);
+    this.velocityX = scene.things.map(() => 0);
+    this.velocityY = scene.things.map(() => 0);
     this.lastX = scene.things.map(({ body }) => scene.world.bodyX[body]!);
     this.lastY = scene.things.map(({ body }) => scene.world.bodyY[body]!);
   }
@@ -128,25 +134,30 @@ export class Work {
   }
 
   save(): unknown {
-    return { gelOnSite: this.gelOnSite, anaesthetic: this.anaesthetic, used: [...this.used], atSite: [...this.atSite], lastX: [...this.lastX], lastY: [...this.lastY] };
+    return { gelOnSite: this.gelOnSite, anaesthetic: this.anaesthetic, used: [...this.used], atSite: [...this.atSite], lastX: [...this.lastX], lastY: [...this.lastY], velocityX: [...this.velocityX], velocityY: [...this.velocityY] };
   }
 
   restore(saved: unknown): void {
-    const s = saved as { gelOnSite: number; anaesthetic: number; used: number[]; atSite: boolean[]; lastX: number[]; lastY: number[] };
+    const s = saved as { gelOnSite: number; anaesthetic: number; used: number[]; atSite: boolean[]; lastX: number[]; lastY: number[]; velocityX: number[]; velocityY: number[] };
     this.gelOnSite = s.gelOnSite;
     this.anaesthetic = s.anaesthetic;
     s.used.forEach((value, k) => (this.used[k] = value));
     this.atSite = [...s.atSite];
     this.lastX = [...s.lastX];
     this.lastY = [...s.lastY];
+    this.velocityX = [...s.velocityX];
+    this.velocityY = [...s.velocityY];
   }
 
   private speedOf(body: number, k: number): number {
     const { bodyX, bodyY } = this.scene.world;
-    const d = length(bodyX[body]! - this.lastX[k]!, bodyY[body]! - this.lastY[k]!);
+    const vx = (bodyX[body]! - this.lastX[k]!) / STEP_SECONDS;
+    const vy = (bodyY[body]! - this.lastY[k]!) / STEP_SECONDS;
     this.lastX[k] = bodyX[body]!;
     this.lastY[k] = bodyY[body]!;
-    return d / STEP_SECONDS;
+    this.velocityX[k] = this.velocityX[k]! + (vx - this.velocityX[k]!) * VELOCITY_BLEND;
+    this.velocityY[k] = this.velocityY[k]! + (vy - this.velocityY[k]!) * VELOCITY_BLEND;
+    return length(this.velocityX[k]!, this.velocityY[k]!);
   }
 }
 

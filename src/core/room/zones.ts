@@ -12,7 +12,9 @@ const STRAND_EVERY_STEPS = 4;
 /** Way back that a thing must make before it counts as having left a zone, so that nothing flickers (m). */
 const BACK_M = 0.01;
 /** Height over the field below which an unsterile upper arm counts as reaching over it (m), common practice. */
-const REACH_OVER_M = 0.12;
+const REACH_OVER_M = 0.08;
+/** Width of the edge of the field over which an arm may pass (m). */
+const EDGE_M = 0.05;
 /** How far a thing lies under its level before it counts as off the field (m). */
 const OFF_FIELD_M = 0.04;
 
@@ -82,7 +84,7 @@ export class ZoneWatch {
     const share = 1 - scenario.policy.sleeveAboveElbowM / (scenario.operator.upperArmM * scenario.operator.foreshortening);
     const ax = arm.shoulderX + (arm.elbowX - arm.shoulderX) * share;
     const ay = arm.shoulderY + (arm.elbowY - arm.shoulderY) * share;
-    const overBed = ax > layout.crest.right.x && ax < layout.crest.left.x;
+    const overBed = ax > layout.crest.right.x + EDGE_M && ax < layout.crest.left.x - EDGE_M;
     const top = overBed ? levelAt(this.scene, humpX, ax) + REACH_OVER_M : -1;
     this.set(this.slots.sleeve[side].outerSleeve, 'overField', overBed && ay < top, !overBed || ay > top + BACK_M, ax, ay);
   }

@@ -117,9 +117,9 @@ export const scenarioSchema = z.strictObject({
   probe: z.strictObject({ xM: z.number().min(-0.5).max(0.5).default(0.29), massKg: metres(0.05, 0.3, 0.15) }).prefault({}),
   items: z.array(item).max(12).prefault([
     { id: 'gel', kind: 'gelPacket', xM: -0.31, rubbish: true },
-    { id: 'anaesthetic', kind: 'syringe', xM: -0.92 },
-    { id: 'needle', kind: 'needleSyringe', xM: -0.79 },
-    { id: 'gauze', kind: 'gauze', xM: -1.06, rubbish: true },
+    { id: 'anaesthetic', kind: 'syringe', xM: -1.02 },
+    { id: 'needle', kind: 'needleSyringe', xM: -0.86 },
+    { id: 'gauze', kind: 'gauze', xM: -1.15, rubbish: true },
   ]),
   cues: z.array(cue).max(30).default([]),
   tasks: z
