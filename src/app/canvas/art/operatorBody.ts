@@ -1,8 +1,7 @@
-import type { RoomPicture } from '../../../core/room/picture.ts';
+import type { RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { GOWN_LINE } from '../palette.ts';
 import { scaling, shift } from '../pen/affine.ts';
 import { paintMark } from '../pen/hatch.ts';
-import { parsePath } from '../pen/pathData.ts';
 import type { Pen } from '../pen/pen.ts';
 import { GOWN_SHADE, GOWN_SIDES } from '../pen/shades.ts';
 import { paintHead, OPERATOR_FACE } from './head.ts';
@@ -18,11 +17,15 @@ const GOWN = 'M-7.4 150.9C-10 149.6 -13.2 148.2 -15.6 147C-19.4 144.4 -22.4 139.
 const GOWN_SEAM = 'M-22.9 127C-22.6 119 -23.4 108 -25 92C-26.4 74 -27.6 54 -28.4 37C-20 34.4 -10 33.6 0 33.6C10 33.6 20 34.4 28.4 37C27.6 54 26.4 74 25 92C23.4 108 22.6 119 22.9 127';
 const BELOW_WAIST = 'M-24 106C-10 103.4 10 103.4 24 106C24.2 102 24.6 97 25 92C26.4 74 27.6 54 28.4 37C20 34.4 10 33.6 0 33.6C-10 33.6 -20 34.4 -28.4 37C-27.6 54 -26.4 74 -25 92C-24.6 97 -24.2 102 -24 106Z';
 const CHEST = 'M-12 145C-6 142 6 142 12 145C16 138 18 126 20 109C10 106.4 -10 106.4 -20 109C-18 126 -16 138 -12 145Z';
+const YOKE = 'M-7.4 150.9C-10 149.6 -13.2 148.2 -15.6 147C-19.4 144.4 -22.4 139.4 -22.6 136.8C-12 134.8 12 134.8 22.6 136.8C22.4 139.4 19.4 144.4 15.6 147C13.2 148.2 10 149.6 7.4 150.9C5.4 147 2.6 145.8 0 145.8C-2.6 145.8 -5.4 147 -7.4 150.9Z';
 const COLLAR = 'M-7.4 150.9C-5.4 147 -2.6 145.8 0 145.8C2.6 145.8 5.4 147 7.4 150.9L6.2 151.8C4.6 148.8 2.4 147.6 0 147.6C-2.4 147.6 -4.6 148.8 -6.2 151.8Z';
 
+/** How far the drawn gown is raised to this person's shoulders, in centimetres. */
+const gownLift = ({ shoulderM }: RoomPicture['scenario']['operator']): number => shoulderM * 100 - JOINT_BELOW_TOP_CM - DRAWN_JOINT_CM;
+
 /** The frame of the gown: centimetres, 0 at the operator's midline, moved and stretched to this person's shoulders. */
-export function gownFrame(pen: Pen, { shoulderM, shoulderHalfWidthM }: RoomPicture['scenario']['operator']): Pen {
-  return pen.in(scaling(0.01), shift(0, shoulderM * 100 - JOINT_BELOW_TOP_CM - DRAWN_JOINT_CM), scaling(shoulderHalfWidthM / DRAWN_HALF_WIDTH_M, 1));
+function gownFrame(pen: Pen, operator: RoomPicture['scenario']['operator']): Pen {
+  return pen.in(scaling(0.01), shift(0, gownLift(operator)), scaling(operator.shoulderHalfWidthM / DRAWN_HALF_WIDTH_M, 1));
 }
 
 /** Head, gown and legs of the operator at x = 0; the pen's frame is in metres. */
@@ -55,7 +58,9 @@ function paintTieAndFolds(gown: Pen): void {
 }
 
 /** Upper part of the gown, the shoulders down to the chest: one surface with the outer sleeves. */
-export const YOKE = parsePath('M-7.4 150.9C-10 149.6 -13.2 148.2 -15.6 147C-19.4 144.4 -22.4 139.4 -22.6 136.8C-12 134.8 12 134.8 22.6 136.8C22.4 139.4 19.4 144.4 15.6 147C13.2 148.2 10 149.6 7.4 150.9C5.4 147 2.6 145.8 0 145.8C-2.6 145.8 -5.4 147 -7.4 150.9Z');
+export function paintYokeMark(pen: Pen, operator: RoomPicture['scenario']['operator'], mark: SurfaceMark): void {
+  paintMark(gownFrame(pen, operator), YOKE, mark, [0, -gownLift(operator)]);
+}
 
 export function paintNeckband(pen: Pen, operator: RoomPicture['scenario']['operator']): void {
   gownFrame(pen, operator).path(COLLAR, { fill: '#DCE7ED', line: GOWN_LINE, weight: 'd' });

@@ -67,10 +67,9 @@ function paintShoulder(pen: Pen, { side, shoulder: [x, y], upperAngle }: Arm): v
   const turn = Math.atan2(outwards[1], outwards[0]) - Math.PI / 2;
   const wrapped = Math.atan2(Math.sin(turn), Math.cos(turn));
   const round = [0.05, 0.35, 0.7, 1].map((k): Point => [x + 7.66 * Math.cos(Math.PI / 2 + wrapped * k), y + 7.66 * Math.sin(Math.PI / 2 + wrapped * k)]);
-  const edge = [along([x, y], upperAngle, 3.2, side * 7.62), along([x, y], upperAngle, 7, side * 7.5)];
   const neck: Point[] = [[x - side * 9.9, y + 11.9], [x - side * 6.6, y + 10.5], [x - side * 3.4, y + 9.1]];
-  pen.path(polygon([[x - side * 9.2, y + 11], ...neck.slice(1), ...round, edge[0]!, [x, y], [x - side * 7.2, y + 2.4]]), { fill: GOWN_SHADE });
-  pen.path(smooth([...neck, ...round, ...edge]), { line: GOWN_LINE });
+  pen.path(polygon([[x - side * 9.2, y + 11], ...neck.slice(1), ...round, along([x, y], upperAngle, 1, side * 7.1), [x, y], [x - side * 7.2, y + 2.4]]), { fill: GOWN_SHADE });
+  pen.path(smooth([...neck, ...round]), { line: GOWN_LINE });
   pen.path(smooth([[x - side * 3.4, y + 8.2], [x - side * 1.4, y + 2], [x - side * 1.6, y - 4], [x - side * 2.4, y - 8]]), { line: GOWN_LINE, weight: 'h', alpha: 0.6 });
 }
 
@@ -78,17 +77,28 @@ function paintShoulder(pen: Pen, { side, shoulder: [x, y], upperAngle }: Arm): v
 const elbowPatch = ({ elbow, upperAngle, foreAngle }: Arm): PathData =>
   limb([[...along(elbow, upperAngle, -6, 0), 5.9], [...elbow, 5.62], [...along(elbow, foreAngle, 5, 0), 5.3]], 4);
 
-function paintOuterMark(pen: Pen, { side, shoulder, elbow, upperAngle }: Arm, mark: SurfaceMark): void {
-  const end = along(elbow, upperAngle, -ABOVE_ELBOW_CM, 0);
-  const path = limb([[shoulder[0] - side * 2, shoulder[1] + 0.3, 7.3], [(shoulder[0] + end[0]) / 2, (shoulder[1] + end[1]) / 2, 7], [...end, 6.4]], 4, true);
-  paintMark(pen, path, mark, shoulder);
+/**
+ * Patterns are laid only on what is drawn already, so that cloth of many pieces bears one even pattern. All are tied to the
+ * operator's origin, where the pattern of the gown is tied too.
+ */
+function onCloth(pen: Pen, path: PathData, mark: SurfaceMark): void {
+  pen.ctx.globalCompositeOperation = 'source-atop';
+  paintMark(pen, path, mark);
+  pen.ctx.globalCompositeOperation = 'source-over';
+}
+
+/** Everything from the neck to the seam above the elbow. */
+function paintOuterMark(pen: Pen, { shoulder, elbow, upperAngle }: Arm, mark: SurfaceMark): void {
+  const seam = [along(elbow, upperAngle, -ABOVE_ELBOW_CM, 9), along(elbow, upperAngle, -ABOVE_ELBOW_CM, -9)];
+  const beyond = [along(shoulder, upperAngle, -16, -16), along(shoulder, upperAngle, -16, 16)];
+  onCloth(pen, polygon([...seam, ...beyond]), mark);
 }
 
 function paintLowerMarks(pen: Pen, { elbow, wrist, upperAngle, foreAngle }: Arm, marks: SleeveMarks): void {
-  const atElbow = limb([[...along(elbow, upperAngle, -ABOVE_ELBOW_CM, 0), 6.2], [...elbow, 6], [...along(elbow, foreAngle, 2.5, 0), 5.9]], 4, true);
-  paintMark(pen, atElbow, marks.upperSleeve, elbow);
-  const fromElbow = limb([[...along(elbow, foreAngle, 3, 0), 5.8], [...along(wrist, foreAngle, -8, 0), 4.8], [...along(wrist, foreAngle, -5, 0), 4.1]], 4, true);
-  paintMark(pen, fromElbow, marks.lowerSleeve, elbow);
+  const atElbow = limb([[...along(elbow, upperAngle, -ABOVE_ELBOW_CM, 0), 7.2], [...elbow, 7], [...along(elbow, foreAngle, 2.5, 0), 6.6]], 4, true);
+  onCloth(pen, atElbow, marks.upperSleeve);
+  const fromElbow = limb([[...along(elbow, foreAngle, 5.5, 0), 6.3], [...along(wrist, foreAngle, -8, 0), 5.6], [...along(wrist, foreAngle, -4, 0), 4.8]], 4, true);
+  onCloth(pen, fromElbow, marks.lowerSleeve);
 }
 
 /** Points of a fold as [forward, left] from one of the joints; `left` is mirrored on the other side. */

@@ -34,11 +34,12 @@ export function ultrasoundView(picture: RoomPicture): UltrasoundView {
   const gap = Math.abs(faceY - skinHeight(picture, faceX));
   const down = Math.max(0, -probe.s);
   const contact = Math.max(0, Math.min(1, 2 * (1 - gap / COUPLING_M))) * Math.max(0, (down - 0.5) * 2) * (0.35 + 0.65 * picture.gelOnSite);
-  const veinAcross = (site - faceX + probe.c * 0.02) / HALF_WIDTH_M;
+  // The left of the picture is the operator's left, so that hand and picture move alike.
+  const veinAcross = (faceX - site) / HALF_WIDTH_M;
   return {
     contact: Math.abs(site - faceX) > 0.09 ? contact * 0.5 : contact,
     veinAcross,
-    arteryAcross: veinAcross + (site < 0 ? 1 : -1) * (ARTERY_FROM_VEIN_M / HALF_WIDTH_M),
+    arteryAcross: veinAcross - (site < 0 ? 1 : -1) * (ARTERY_FROM_VEIN_M / HALF_WIDTH_M),
     veinDepth: 0.33,
     arteryDepth: 0.45,
   };

@@ -4,6 +4,7 @@ import { layoutOf, type Point } from '../../../core/room/layout.ts';
 import { THING_SHAPES } from '../../../core/room/itemShapes.ts';
 import { HAND } from '../../../core/room/handShape.ts';
 import { atEqualSteps } from '../../../core/room/layPaths.ts';
+import { refine, type WidePoint } from '../pen/curves.ts';
 import type { HandPicture, HandPose, ItemPicture, RoomPicture, StrandPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { skinKind } from '../../../core/room/skin.ts';
 import { scenarioSchema, type Scenario } from '../../../core/scenario/schema.ts';
@@ -20,10 +21,11 @@ export function makeFixture(name: FixtureName): RoomPicture {
   const skin = layout.skin.map(([x, y]): Point => [x, y + layout.mattress.top]);
   const torsoX = name === 'aside' ? -0.2 : 0;
   const hands = handsOf(scenario, name, torsoX);
-  const strands = [drapeOf(scenario, 'right'), drapeOf(scenario, 'left'), cordOf(scenario)];
+  const items = itemsOf(scenario, name, hands);
+  const strands = [drapeOf(scenario, 'right'), drapeOf(scenario, 'left'), cordOf(scenario, items[0]!)];
   const marks = marksFor(name, strands, skin, scenario);
   return {
-    step: 0, scenario, torsoX, hands, strands, items: itemsOf(scenario, name, hands),
+    step: 0, scenario, torsoX, hands, strands, items,
     patientOutline: layout.hump.map(([x, y]) => [x, y + layout.mattress.top]),
     skinX: Float64Array.from(skin, ([x]) => x), skinY: Float64Array.from(skin, ([, y]) => y),
     skinSurfaces: skin.slice(1).map((_, i) => `skin:${i}`),
@@ -67,17 +69,22 @@ function lying(kind: ItemPicture['kind'], x: number, name: FixtureName) {
   return { x, y, c: -Math.sign(x) * Math.cos(slope), s: -Math.sign(x) * Math.sin(slope) };
 }
 
+/** Corners rounded off. */
+const rounded = (points: readonly Point[]): Point[] => refine(points.map(([x, y]): WidePoint => [x, y, 0]), 8).map(([x, y]): Point => [x, y]);
+
 function drapeOf(scenario: Scenario, side: Side): StrandPicture {
   const { linkM } = scenario.drape;
   const count = Math.round(scenario.drape[side].lengthM / linkM) + 1;
   const corners = DRAPE_CM.map(([x, y]): Point => [(side === 'right' ? x : -x - 9) / 100, y / 100]).map(([x, y]): Point => [side === 'left' && x > 0.24 ? x + 0.09 : x, y]);
   const start: Point[] = side === 'left' ? [[0, 1.1013], [0.05, 1.0985], [0.1, 1.086], [0.15, 1.0595]] : [];
-  const points = atEqualSteps(side === 'left' ? [...start, ...corners.filter(([x]) => x > 0.19)] : corners, linkM, count);
+  const points = atEqualSteps(rounded(side === 'left' ? [...start, ...corners.filter(([x]) => x > 0.19)] : corners), linkM, count);
   return { id: `drape.${side}`, x: Float64Array.from(points, ([x]) => x), y: Float64Array.from(points, ([, y]) => y), surfaces: points.slice(1).map((_, i) => `drape.${side}:${i}`), glued: points.map((_, i) => i < 4) };
 }
 
-function cordOf(scenario: Scenario): StrandPicture {
-  const points = atEqualSteps(CORD_CM.map(([x, y]): Point => [x / 100, y / 100]), scenario.cord.linkM, Math.round(scenario.cord.lengthM / scenario.cord.linkM) + 1);
+function cordOf(scenario: Scenario, probe: ItemPicture): StrandPicture {
+  const tail: Point[] = [0.07, 0.1].map((back): Point => [probe.x - back * probe.c, probe.y - back * probe.s]);
+  const corners = [...tail, ...CORD_CM.slice(probe.heldBy === null ? 9 : 2).map(([x, y]): Point => [x / 100, y / 100])];
+  const points = atEqualSteps(rounded(corners), scenario.cord.linkM, Math.round(scenario.cord.lengthM / scenario.cord.linkM) + 1);
   const upTo = points.findIndex(([x], i) => i > 60 && x > 0.99);
   const kept = upTo > 0 ? points.slice(0, upTo) : points;
   return { id: 'cord', x: Float64Array.from([...kept.map(([x]) => x), 1]), y: Float64Array.from([...kept.map(([, y]) => y), 0.9]), surfaces: kept.map((_, i) => `cord:${i}`), glued: [] };

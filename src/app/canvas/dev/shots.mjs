@@ -22,7 +22,7 @@ const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? 
 try {
   for (const [name, width, height, query] of SHOTS) {
     if (only !== '' && !name.includes(only)) continue;
-    const page = await browser.newPage({ viewport: { width, height } });
+    const page = await browser.newPage({ viewport: { width, height }, deviceScaleFactor: Number(process.env.DENSITY ?? 1) });
     page.on('pageerror', (error) => console.error(name, error.message));
     page.on('console', (message) => { if (message.type() === 'error') console.error(name, message.text()); });
     await page.goto(`http://localhost:5391/index.html?${query}`);

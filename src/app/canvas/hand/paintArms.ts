@@ -1,12 +1,11 @@
 import { SIDES, signOf, type Side } from '../../../core/base/side.ts';
 import type { ItemPicture } from '../../../core/room/picture.ts';
-import { gownFrame, YOKE } from '../art/operatorBody.ts';
+import { paintYokeMark } from '../art/operatorBody.ts';
 import { paintSleeve, type SleeveMarks } from '../art/sleeve.ts';
 import type { Frame } from '../frame.ts';
 import { paintItem } from '../items/paintItem.ts';
 import { applyTo, scaling, shift, type Affine } from '../pen/affine.ts';
 import type { Point } from '../pen/curves.ts';
-import { paintMark } from '../pen/hatch.ts';
 import { boxAround } from '../pictureCache.ts';
 import { paintHand, type HandDrawing } from './paintHand.ts';
 import { placeHand } from './placeHand.ts';
@@ -30,11 +29,11 @@ function handFrame({ picture, motion, nowMs }: Frame, side: Side) {
 }
 
 export function paintSleeves(frame: Frame): void {
-  const { picture, markOf, pen } = frame;
-  for (const side of SIDES) paintOneSleeve(frame, side);
+  const { picture, markOf } = frame;
   const { left, right } = picture.hands;
-  const yoke = markOf(left.surfaces.outerSleeve) === 'became' ? markOf(left.surfaces.outerSleeve) : markOf(right.surfaces.outerSleeve);
-  paintMark(gownFrame(pen.in(shift(picture.torsoX, 0)), picture.scenario.operator), YOKE, yoke);
+  const outer = [left, right].map(({ surfaces }) => markOf(surfaces.outerSleeve));
+  paintYokeMark(frame.pen.in(shift(picture.torsoX, 0)), picture.scenario.operator, outer.includes('became') ? 'became' : outer[0]!);
+  for (const side of SIDES) paintOneSleeve(frame, side);
 }
 
 function paintOneSleeve(frame: Frame, side: Side): void {

@@ -8,6 +8,8 @@ const LINE = '#51626C';
 /** Ends of the barrel along the axis and the longest way of the plunger out of it, in millimetres. */
 const BARREL = { from: -30, to: 38 } as const;
 const PLUNGER_MM = 44;
+/** From the stopper to the thumb rest. */
+const ROD_MM = 73;
 
 export interface SyringeLook {
   /** Needle with its hub beyond the barrel's tip, in millimetres. */
@@ -22,7 +24,7 @@ export interface SyringeLook {
 /** A syringe with its needle; millimetres, the needle along +x, the middle of the barrel near the origin. */
 export function paintSyringe(pen: Pen, look: SyringeLook): void {
   const stopper = BARREL.to - 6 - look.full * PLUNGER_MM;
-  const thumbRest = stopper - 52;
+  const thumbRest = stopper - ROD_MM;
   pen.box(thumbRest, -4, stopper - 6, 4, { fill: '#E3E8EA', line: LINE, weight: 'd' }, 1.5);
   pen.box(thumbRest - 4, -8.5, thumbRest, 8.5, { fill: '#D3DADD', line: LINE }, 1.6);
   const barrel = boxPath(BARREL.from, -7.5, BARREL.to, 7.5, 2);

@@ -2,7 +2,8 @@ import { SIDES } from '../../../core/base/side.ts';
 import type { Frame } from '../frame.ts';
 import type { LabelPlace, Offset } from './places.ts';
 
-interface Box { readonly x0: number; readonly y0: number; readonly x1: number; readonly y1: number }
+/** Part of the screen in CSS pixels. */
+export interface Box { readonly x0: number; readonly y0: number; readonly x1: number; readonly y1: number }
 
 /** A label that found room. CSS pixels of the host. */
 export interface PlacedLabel {
@@ -19,15 +20,20 @@ export interface PlacedLabel {
 export interface Surroundings {
   readonly frame: Pick<Frame, 'camera' | 'picture' | 'pen'>;
   readonly measure: (words: string) => { readonly wide: number; readonly high: number };
+  /** What is occupied besides hands and strands. */
+  readonly taken: readonly Box[];
 }
 
 /** A label keeps its place while its words are this near to it, so that names do not jump, in CSS pixels. */
 const KEEP_PX = 60;
 const HAND_HALF_M = 0.1;
+/** Every how many nodes a strand keeps words away, and how far. */
+const STRAND_STEP = 2;
+const STRAND_HALF_PX = 7;
 
 /** Puts the labels beside their points so that no two overlap, none covers a hand and all lie on the screen; others are left out. */
 export function arrange(places: readonly LabelPlace[], before: readonly PlacedLabel[], around: Surroundings): PlacedLabel[] {
-  const taken: Box[] = handBoxes(around);
+  const taken: Box[] = [...around.taken, ...handBoxes(around), ...strandBoxes(around)];
   const placed: PlacedLabel[] = [];
   for (const place of places) {
     const old = before.find(({ words }) => words === place.words);
@@ -72,4 +78,12 @@ function handBoxes({ frame: { camera, picture } }: Surroundings): Box[] {
     const b = camera.roomToScreen(x + HAND_HALF_M, y - HAND_HALF_M * 0.7);
     return { x0: a.x, y0: a.y, x1: b.x, y1: b.y };
   });
+}
+
+/** Words do not lie on a cord or on the edge of a sheet. */
+function strandBoxes({ frame: { camera, picture } }: Surroundings): Box[] {
+  return picture.strands.flatMap((strand) => Array.from(strand.x.filter((_, i) => i % STRAND_STEP === 0), (x, k): Box => {
+    const at = camera.roomToScreen(x, strand.y[k * STRAND_STEP]!);
+    return { x0: at.x - STRAND_HALF_PX, y0: at.y - STRAND_HALF_PX, x1: at.x + STRAND_HALF_PX, y1: at.y + STRAND_HALF_PX };
+  }));
 }

@@ -1,13 +1,14 @@
 import type { Frame } from '../frame.ts';
 import { QUIET_INK } from '../palette.ts';
 import { drawLabel, type LabelArt } from './labelArt.ts';
-import { arrange, type PlacedLabel } from './arrange.ts';
+import { arrange, type Box, type PlacedLabel } from './arrange.ts';
 import { labelPlaces } from './places.ts';
 
 /** Labels look for new places this often; calm for people who read slowly. */
 const PERIOD_MS = 500;
 const SLOW_PERIOD_MS = 2500;
 const LEVEL_WORDS = 'no hands below';
+const LEVEL_WORDS_FROM_PX_PER_M = 600;
 
 /** Names in the room with their leader lines. */
 export class Labels {
@@ -23,7 +24,7 @@ export class Labels {
     const { camera, nowMs, slowLabels, picture } = frame;
     const view = camera.toScreen.join(' ') + camera.widthPx;
     if (view !== this.lastView || nowMs - this.lastMs > (slowLabels ? SLOW_PERIOD_MS : PERIOD_MS)) {
-      this.placed = arrange(labelPlaces(picture), this.placed, { frame, measure: (words) => this.artOf(words, frame) });
+      this.placed = arrange(labelPlaces(picture), this.placed, { frame, measure: (words) => this.artOf(words, frame), taken: this.levelBox(frame) });
       this.lastMs = nowMs;
       this.lastView = view;
     }
@@ -33,6 +34,13 @@ export class Labels {
       if (place !== undefined) this.paintOne(frame, label, camera.roomToScreen(place.x, place.y));
     }
     this.paintLevelWords(frame);
+  }
+
+  private levelBox(frame: Frame): Box[] {
+    const { wide, high } = this.artOf(LEVEL_WORDS, frame);
+    const corner = levelCorner(frame, wide);
+    if (corner === null) return [];
+    return [{ x0: corner.x, y0: corner.y, x1: corner.x + wide, y1: corner.y + high }];
   }
 
   private artOf(words: string, { camera, pen }: Pick<Frame, 'camera' | 'pen'>): LabelArt {
@@ -60,10 +68,22 @@ export class Labels {
   }
 
   private paintLevelWords(frame: Frame): void {
-    const { picture: { levelX, levelY }, camera, pen: { ctx, density } } = frame;
-    if (levelX.length < 2) return;
-    const start = camera.roomToScreen(levelX[0]!, levelY[0]!);
     const art = this.artOf(LEVEL_WORDS, frame);
-    ctx.drawImage(art.canvas, Math.round((start.x + 6) * density), Math.round((start.y + 5) * density));
+    const corner = levelCorner(frame, art.wide);
+    if (corner === null) return;
+    const { ctx, density } = frame.pen;
+    ctx.drawImage(art.canvas, Math.round(corner.x * density), Math.round(corner.y * density));
   }
+}
+
+/** Where the words begin under the level line, in CSS pixels; they are left out where the room is seen from afar. */
+function levelCorner({ picture: { levelX, levelY }, camera }: Frame, wide: number): { x: number; y: number } | null {
+  if (levelX.length < 2 || camera.pxPerM < LEVEL_WORDS_FROM_PX_PER_M) return null;
+  const start = camera.roomToScreen(levelX[0]!, levelY[0]!);
+  let lowest = start.y;
+  levelX.forEach((x, i) => {
+    const point = camera.roomToScreen(x, levelY[i]!);
+    if (point.x < start.x + wide) lowest = Math.max(lowest, point.y);
+  });
+  return { x: start.x, y: lowest + 3 };
 }

@@ -1,0 +1,58 @@
+import type { Side } from '../../../core/base/side.ts';
+import type { HandPose, ItemPicture } from '../../../core/room/picture.ts';
+import { paintProbe } from '../items/probe.ts';
+import { paintGauze, paintGelPacket } from '../items/softItems.ts';
+import { paintSyringe } from '../items/syringe.ts';
+import { compose, scaling, shift, turning } from '../pen/affine.ts';
+import { Pen } from '../pen/pen.ts';
+import { paintHand, type HandDrawing } from './paintHand.ts';
+import { HAND_SHAPES } from './poses.ts';
+import type { SurfaceMark } from '../../../core/room/picture.ts';
+
+export interface ThumbnailLook {
+  readonly pose: HandPose;
+  readonly side: Side;
+  /** What the hand holds, or null. */
+  readonly holds: ItemPicture['kind'] | null;
+  readonly marks: HandDrawing['marks'];
+  readonly thingMark?: SurfaceMark;
+  readonly active: boolean;
+}
+
+/** The part of a hand and of what it holds that a card shows, in millimetres of the hand. */
+const SHOWN = { left: -78, top: -100, right: 215, bottom: 74 } as const;
+
+/**
+ * Drawn hand with what it holds, for a card of the side panel. The operator's right hand points to the right of the screen.
+ * @param width, height size in CSS pixels
+ */
+export function handThumbnail(look: ThumbnailLook, width = 92, height = 70): HTMLCanvasElement {
+  const density = Math.min(2, globalThis.devicePixelRatio || 1);
+  const canvas = document.createElement('canvas');
+  canvas.width = Math.round(width * density);
+  canvas.height = Math.round(height * density);
+  Object.assign(canvas.style, { width: `${width}px`, height: `${height}px` });
+  canvas.setAttribute('aria-hidden', 'true');
+  const scale = Math.min(width / (SHOWN.right - SHOWN.left), height / (SHOWN.bottom - SHOWN.top));
+  const middle = shift(-(SHOWN.left + SHOWN.right) / 2, -(SHOWN.top + SHOWN.bottom) / 2);
+  const frame = [shift(width / 2, height / 2), scaling(look.side === 'left' ? -scale : scale, scale), middle].reduce(compose);
+  // The frame is in millimetres; line weights are those of the room seen at this size.
+  const pen = Pen.over(canvas.getContext('2d')!, compose(frame, scaling(0.001)), density).in(scaling(1000)).weighted(0.72);
+  const shape = HAND_SHAPES[look.pose];
+  paintHand(pen, {
+    shape, skin: 'glove', cuffDeg: 0, active: look.active ? 1 : 0, marks: look.marks,
+    ...(look.holds === null ? {} : { tool: () => paintTool(pen, look, shape.grip) }),
+  });
+  return canvas;
+}
+
+function paintTool(pen: Pen, { holds, thingMark = 'sterile' }: ThumbnailLook, [x, y]: readonly [number, number]): void {
+  switch (holds) {
+    case 'probe': paintProbe(pen.in(shift(x, y - 8)), thingMark); break;
+    case 'gelPacket': paintGelPacket(pen.in(shift(x, y), turning(50)), 0, thingMark); break;
+    case 'gauze': paintGauze(pen.in(shift(x, y), turning(35)), thingMark); break;
+    case 'syringe':
+    case 'needleSyringe':
+      paintSyringe(pen.in(shift(x, y), turning(22)), { needleMm: 34, full: 0.4, liquid: '#DCEBF0', barrelMark: thingMark, needleMark: thingMark });
+  }
+}
