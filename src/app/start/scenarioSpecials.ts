@@ -1,15 +1,9 @@
-import { scenarioSchema, type CueKind, type Scenario } from '../../core/scenario/schema.ts';
-
-const CUE_WORDS: Readonly<Record<CueKind, string>> = {
-  patientTurns: 'the patient turns',
-  cough: 'the patient coughs',
-  cordPulled: 'the cord is pulled',
-  itch: 'your nose itches',
-};
+import { scenarioSchema, type Scenario } from '../../core/scenario/schema.ts';
+import { counted } from '../parts/sentence.ts';
 
 const USUAL = scenarioSchema.parse({ format: 'sterile-field-scenario', version: 1, id: 'usual', title: 'Usual', summary: 'Usual', seed: 0, station: 'field' });
 
-/** What differs from the usual room, in a few words each: shown on the scenario's card. */
+/** What differs from the usual room, in a few words each. Events are counted, not told: they should come as a surprise. */
 export function scenarioSpecials(scenario: Scenario): readonly string[] {
   const { bed, rails } = scenario.room;
   const specials: string[] = [];
@@ -19,9 +13,8 @@ export function scenarioSpecials(scenario: Scenario): readonly string[] {
   if (scenario.drape.left.reach === 'inside' || scenario.drape.right.reach === 'inside') specials.push('bare rails');
   if (scenario.cord.coveredM < USUAL.cord.coveredM) specials.push(`sheath of ${Math.round(scenario.cord.coveredM * 100)} cm`);
   if (Math.min(scenario.drape.left.peelNPerM, scenario.drape.right.peelNPerM) < USUAL.drape.left.peelNPerM) specials.push('weak adhesive');
-  return [...specials, ...cueWords(scenario)];
+  if (scenario.cues.length > 0) specials.push(`${counted(scenario.cues.length, 'event')} on the way`);
+  return specials;
 }
 
 const railTop = ({ room }: Scenario): number => Math.max(room.rails.left.up ? room.rails.left.topAboveMattressM : 0, room.rails.right.up ? room.rails.right.topAboveMattressM : 0);
-
-const cueWords = ({ cues }: Scenario): string[] => [...new Set(cues.map((cue) => CUE_WORDS[cue.kind]))];

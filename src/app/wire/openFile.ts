@@ -1,6 +1,7 @@
 import { failure, success, type Result } from '../../core/base/result.ts';
 import { readRunFile } from '../../core/recording/readRunFile.ts';
 import { runFileErrorWords } from '../../core/recording/runFileError.ts';
+import { RUN_FORMAT } from '../../core/recording/runFileSchema.ts';
 import { parseScenario } from '../../core/scenario/parseScenario.ts';
 import type { OpenedFile } from '../services.ts';
 import { fileText } from './gzip.ts';
@@ -21,5 +22,6 @@ export async function openFile(file: File): Promise<Result<OpenedFile, string>> 
   return run.ok ? success({ kind: 'run', file: run.value }) : failure(runFileErrorWords(run.error));
 }
 
-/** A scenario says so in its text; a damaged one may still be told by its name. */
-const looksLikeScenario = (text: string, name: string): boolean => text.slice(0, 4000).includes(SCENARIO_FORMAT) || /scenario/i.test(name);
+/** A scenario says so in its text, a run before it says so of the scenario inside it; a damaged scenario may still be told by its name. */
+const looksLikeScenario = (text: string, name: string): boolean =>
+  !text.slice(0, 200).includes(RUN_FORMAT) && (text.slice(0, 4000).includes(SCENARIO_FORMAT) || /scenario/i.test(name));
