@@ -1,5 +1,3 @@
-import './fonts.css';
-
 /** Longest wait for the font of the labels, in milliseconds; without it they are drawn in the next serif at hand. */
 const PATIENCE_MS = 1500;
 

@@ -7,6 +7,7 @@ import { Camera } from './camera.ts';
 import { MOVING_LAYERS } from './drawingOrder.ts';
 import { loadFonts } from './fonts.ts';
 import type { Frame } from './frame.ts';
+import { drawHand } from './hand/handThumbnail.ts';
 import { HandMotion } from './hand/handMotion.ts';
 import { Labels } from './labels/labels.ts';
 import { LAYER_PAINTERS } from './layerPainters.ts';
@@ -41,6 +42,8 @@ export interface Stage {
   /** To be called when the host has a new size. */
   resize(): void;
   setShown(shown: boolean): void;
+  /** Draws one hand with what it holds into another canvas, as large as that is shown. */
+  readonly drawHand: typeof drawHand;
   destroy(): void;
 }
 
@@ -55,6 +58,7 @@ export async function createStage(host: HTMLElement, options: StageOptions): Pro
 
 class RoomStage implements Stage {
   readonly camera: Camera;
+  readonly drawHand = drawHand;
   readonly canvas: HTMLCanvasElement;
   readonly renderer: 'canvas' | 'webgl';
   private readonly stills: StillPictures;

@@ -1,3 +1,4 @@
+import '../../look/fonts.css';
 import { createStage } from '../stage.ts';
 import type { RendererChoice } from '../render/chooseBackend.ts';
 import type { Framing } from '../camera.ts';

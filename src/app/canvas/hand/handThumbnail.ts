@@ -1,5 +1,6 @@
 import type { Side } from '../../../core/base/side.ts';
-import type { HandPose, ItemPicture } from '../../../core/room/picture.ts';
+import type { HandPose, ItemPicture, RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
+import { marksOf } from '../art/marks.ts';
 import { paintProbe } from '../items/probe.ts';
 import { paintGauze, paintGelPacket } from '../items/softItems.ts';
 import { paintSyringe } from '../items/syringe.ts';
@@ -7,7 +8,6 @@ import { compose, scaling, shift, turning } from '../pen/affine.ts';
 import { Pen } from '../pen/pen.ts';
 import { paintHand, type HandDrawing } from './paintHand.ts';
 import { HAND_SHAPES } from './poses.ts';
-import type { SurfaceMark } from '../../../core/room/picture.ts';
 
 export interface ThumbnailLook {
   readonly pose: HandPose;
@@ -20,30 +20,49 @@ export interface ThumbnailLook {
 }
 
 /** The part of a hand and of what it holds that a card shows, in millimetres of the hand. */
-const SHOWN = { left: -78, top: -100, right: 215, bottom: 74 } as const;
+const SHOWN = { left: -78, top: -104, right: 212, bottom: 76 } as const;
 
 /**
  * Drawn hand with what it holds, for a card of the side panel. The operator's right hand points to the right of the screen.
  * @param width, height size in CSS pixels
  */
 export function handThumbnail(look: ThumbnailLook, width = 92, height = 70): HTMLCanvasElement {
-  const density = Math.min(2, globalThis.devicePixelRatio || 1);
   const canvas = document.createElement('canvas');
-  canvas.width = Math.round(width * density);
-  canvas.height = Math.round(height * density);
   Object.assign(canvas.style, { width: `${width}px`, height: `${height}px` });
   canvas.setAttribute('aria-hidden', 'true');
+  const density = Math.min(2, globalThis.devicePixelRatio || 1);
+  paintThumbnail(canvas, look, width, height, density);
+  return canvas;
+}
+
+/** Draws one hand of a picture with what it holds into a canvas, as large as the canvas is shown. */
+export function drawHand(canvas: HTMLCanvasElement, picture: RoomPicture, side: Side, look: { readonly active: boolean; readonly shown: boolean }): void {
+  const hand = picture.hands[side];
+  const markOf = marksOf(picture, look.shown);
+  const held = picture.items.find((item) => item.heldBy === side && !item.gone);
+  const { fingers, palm, back, cuff } = hand.surfaces;
+  const density = Math.min(2, globalThis.devicePixelRatio || 1);
+  const width = canvas.clientWidth || canvas.width;
+  const height = canvas.clientHeight || canvas.height;
+  paintThumbnail(canvas, {
+    pose: hand.pose, side, holds: held?.kind ?? null, active: look.active, thingMark: markOf(held?.surfaces[0]),
+    marks: { fingers: markOf(fingers), palm: markOf(palm), back: markOf(back), cuff: markOf(cuff) },
+  }, width, height, density);
+}
+
+function paintThumbnail(canvas: HTMLCanvasElement, look: ThumbnailLook, width: number, height: number, density: number): void {
+  canvas.width = Math.round(width * density);
+  canvas.height = Math.round(height * density);
   const scale = Math.min(width / (SHOWN.right - SHOWN.left), height / (SHOWN.bottom - SHOWN.top));
   const middle = shift(-(SHOWN.left + SHOWN.right) / 2, -(SHOWN.top + SHOWN.bottom) / 2);
   const frame = [shift(width / 2, height / 2), scaling(look.side === 'left' ? -scale : scale, scale), middle].reduce(compose);
   // The frame is in millimetres; line weights are those of the room seen at this size.
-  const pen = Pen.over(canvas.getContext('2d')!, compose(frame, scaling(0.001)), density).in(scaling(1000)).weighted(0.72);
+  const pen = Pen.over(canvas.getContext('2d')!, compose(frame, scaling(1000)), density).in(scaling(0.001)).weighted(0.8);
   const shape = HAND_SHAPES[look.pose];
   paintHand(pen, {
     shape, skin: 'glove', cuffDeg: 0, active: look.active ? 1 : 0, marks: look.marks,
     ...(look.holds === null ? {} : { tool: () => paintTool(pen, look, shape.grip) }),
   });
-  return canvas;
 }
 
 function paintTool(pen: Pen, { holds, thingMark = 'sterile' }: ThumbnailLook, [x, y]: readonly [number, number]): void {
