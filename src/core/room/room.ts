@@ -7,6 +7,7 @@ import type { Fact } from '../ledger/fact.ts';
 import type { FieldObservation } from '../procedure/observation.ts';
 import type { CueKind, Scenario } from '../scenario/schema.ts';
 import { driveHands } from './driveHands.ts';
+import { CordHelp } from './cordHelp.ts';
 import { DriftWatch } from './drift.ts';
 import { findGrasp, letGo, settleHolds, takeHold } from './grip.ts';
 import { restingHand, type HandState } from './handState.ts';
@@ -40,6 +41,7 @@ export class Room {
   readonly happenings: Happenings;
   readonly work: Work;
   readonly drift: DriftWatch;
+  readonly cordHelp: CordHelp;
   readonly touches: TouchWatch;
   readonly laid: Laid;
   readonly gone: boolean[];
@@ -62,6 +64,7 @@ export class Room {
     this.happenings = new Happenings(this.scene, new Rng(seed));
     this.work = new Work(this.scene);
     this.drift = new DriftWatch(this.scene);
+    this.cordHelp = new CordHelp(this.scene);
     this.gone = this.scene.things.map(() => false);
     this.touches = new TouchWatch(this.scene, this.surfaces);
   }
@@ -78,6 +81,7 @@ export class Room {
     this.now = step;
     for (const command of commands) this.obey(command);
     const cues = this.happenings.step(step);
+    this.cordHelp.step(step);
     this.torsoX = driveHands(this.scene, this.hands, this.moving, this.torsoX);
     this.moveWorld(step);
     const site = this.site();
@@ -129,7 +133,7 @@ export class Room {
   save(): unknown {
     return {
       world: this.scene.world.snapshot(), surfaces: this.surfaces.save(), hands: { left: { ...this.hands.left }, right: { ...this.hands.right } },
-      remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(),
+      remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(), cordHelp: this.cordHelp.save(),
       touches: this.touches.save(), gone: [...this.gone], torsoX: this.torsoX, moving: this.moving, wipeUntil: this.wipeUntil,
     };
   }
@@ -143,6 +147,7 @@ export class Room {
     this.happenings.restore(s['happenings']);
     this.work.restore(s['work']);
     this.drift.restore(s['drift']);
+    this.cordHelp.restore(s['cordHelp']);
     this.touches.restore(s['touches']);
     (s['gone'] as boolean[]).forEach((gone, k) => (this.gone[k] = gone));
     this.torsoX = s['torsoX'];
@@ -178,6 +183,7 @@ export class Room {
         break;
       case 'ask':
         if (command.request === 'wipeFace') this.wipeUntil = this.now + WIPE_STEPS;
+        else this.cordHelp.ask(this.now);
         break;
       case 'notice':
       case 'pace':
