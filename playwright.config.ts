@@ -15,7 +15,7 @@ export default defineConfig({
   workers: 1,
   retries: env['CI'] ? 1 : 0,
   forbidOnly: Boolean(env['CI']),
-  timeout: 60_000,
+  timeout: 90_000,
   reporter: [['list'], ['json', { outputFile: '.cache/reports/browser.json' }]],
   use: {
     baseURL: url,
