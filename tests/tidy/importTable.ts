@@ -21,8 +21,10 @@ export const IMPORT_TABLE: Readonly<Record<string, FolderRule>> = {
   'src/core/run': { folders: core('base', 'commands', 'scenario', 'physics', 'touch', 'ledger', 'room', 'procedure') },
   'src/core/recording': { folders: core('base', 'commands', 'scenario', 'run'), packages: ['zod'] },
   'src/storage': { folders: core('base', 'commands', 'recording'), typesOf: core('scenario', 'run'), packages: ['idb', 'zod'] },
-  'src/app': { folders: [...CORE, 'src/storage'], packages: ['preact', 'xstate', 'zod'] },
-  'src/app/canvas': { folders: [...CORE, 'src/app'], packages: ['pixi.js', 'preact'] },
+  'src/app': { folders: [...CORE, 'src/app/canvas/swatches.ts', 'src/storage'], packages: ['preact', 'xstate', 'zod'] },
+  'src/app/canvas': { folders: [...CORE, 'src/app', 'src/app/canvas/swatches.ts'], packages: ['pixi.js', 'preact'] },
+  // Samples of the room's patterns for legends; draws without the renderer, so that pages may use it.
+  'src/app/canvas/swatches.ts': { folders: [...CORE, 'src/app/canvas'] },
   // The one place where pages and canvas meet.
   'src/app/wire': { folders: [...CORE, 'src/app', 'src/app/canvas', 'src/storage'], packages: ['preact', 'zod'] },
   'src/cli': { folders: CORE, packages: ['node'] },
