@@ -13,6 +13,7 @@ export function applyChain(state: SolverState, strand: Strand, touches: boolean)
   let beforeX = 0;
   let beforeY = 0;
   let most = 0;
+  let last = 0;
   for (let k = 0; k <= links; k++) {
     const i = strand.start + k;
     let qx = beforeX;
@@ -22,7 +23,10 @@ export function applyChain(state: SolverState, strand: Strand, touches: boolean)
       beforeY = multiplier[k] * dirY[k];
       qx -= beforeX;
       qy -= beforeY;
-      if (multiplier[k] < most) most = multiplier[k];
+      // Of two neighbours the slacker one counts: jolts of single links are not what makes a strand taut.
+      const slacker = multiplier[k] > last ? multiplier[k] : last;
+      if (slacker < most) most = slacker;
+      last = multiplier[k];
     }
     if (holder[i] >= 0) pullHolder(state, i, qx, qy);
     else if (touches && contactState[i] !== 0) applyToTouching(state, i, k, qx, qy);

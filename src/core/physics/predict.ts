@@ -20,6 +20,7 @@ function predictBodies(state: SolverState, left: number): void {
   const { bodies, settings, h } = state;
   const { dx, dy, turn, vx, vy, omega, inverseMass, inverseInertia, forceX, forceY, torque, gravityScale, travel, lead, reach } = bodies;
   const cap = settings.speedCap * h;
+  const drag = 1 / (1 + h * state.settleDrag);
   for (let b = 0; b < bodies.count; b++) {
     if (bodies.isDriven(b)) {
       driveBody(state, b, left);
@@ -30,8 +31,8 @@ function predictBodies(state: SolverState, left: number): void {
       dx[b] = dy[b] = turn[b] = lead[b] = 0;
       continue;
     }
-    let ux = h * vx[b];
-    let uy = h * vy[b];
+    let ux = h * vx[b] * drag;
+    let uy = h * vy[b] * drag;
     const way = Math.sqrt(ux * ux + uy * uy);
     if (way > cap) {
       ux *= cap / way;
@@ -63,7 +64,7 @@ function driveBody(state: SolverState, b: number, left: number): void {
 function predictNodes(state: SolverState, strand: Strand): void {
   const { nodes, settings, h } = state;
   const { x, y, prevX, prevY, inverseMass, holder, forceX, forceY } = nodes;
-  const drag = 1 / (1 + h * strand.airDrag);
+  const drag = 1 / (1 + h * (strand.airDrag + state.settleDrag));
   const fall = h * h * settings.gravity * drag;
   const cap = settings.speedCap * h;
   let far2 = 0;

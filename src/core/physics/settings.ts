@@ -49,6 +49,13 @@ export class Settings {
   /** Overlap that rigid contacts keep, so that they do not come and go. */
   readonly rigidRest = 2e-5;
 
+  /** After this long (s) without any action from outside, drag grows as rate · time² (1/s³) up to the limit (1/s), so that a swinging cord comes to rest. */
+  readonly settleAfter = 1;
+  readonly settleRate = 8;
+  readonly settleLimit = 100;
+  /** Change of a body's force per step (N) that counts as an action. */
+  readonly noticeForce = 0.02;
+
   constructor(options: WorldOptions) {
     this.gravity = options.gravity ?? -9.81;
     this.minSubsteps = options.minSubsteps ?? 8;

@@ -5,6 +5,7 @@ const WINDOW = 15; // steps between two looks at what has moved
 /** Wakes a body with all that lay in contact with it. */
 export function wakeBody(state: SolverState, b: number): void {
   const { bodies } = state;
+  state.quietSeconds = 0;
   if (bodies.isDriven(b)) {
     if (bodies.awake[b] === 0) state.stale = true;
     bodies.awake[b] = 1;
@@ -18,6 +19,7 @@ export function wakeBody(state: SolverState, b: number): void {
 
 export function wakeStrand(state: SolverState, q: number): void {
   const strand = state.strands[q]!;
+  state.quietSeconds = 0;
   strand.calm = 0;
   if (!strand.awake) wakeIsland(state, strand.island);
 }
@@ -64,12 +66,13 @@ export function wakeAround(state: SolverState, b: number): void {
 
 /** A changed force wakes the body it acts on. */
 export function wakeOnForce(state: SolverState): void {
-  const { bodies, knownForce } = state;
+  const { bodies, knownForce, settings } = state;
   for (let b = 0; b < bodies.count; b++) {
     if (!bodies.isDynamic(b)) continue;
     const dx = knownForce[3 * b] - bodies.forceX[b];
     const dy = knownForce[3 * b + 1] - bodies.forceY[b];
     const dt = knownForce[3 * b + 2] - bodies.torque[b];
+    if (dx * dx + dy * dy > settings.noticeForce * settings.noticeForce) state.quietSeconds = 0;
     if (bodies.awake[b] === 0 && dx * dx + dy * dy <= 1e-8 && Math.abs(dt) <= 1e-6) continue;
     knownForce[3 * b] = bodies.forceX[b];
     knownForce[3 * b + 1] = bodies.forceY[b];
@@ -95,6 +98,14 @@ export function wakeOnDrive(state: SolverState): void {
   }
 }
 
+/** Lets drag grow while nothing acts on the world from outside. Off when sleeping is. */
+export function settle(state: SolverState): void {
+  const { settings } = state;
+  state.quietSeconds += settings.dt;
+  const over = settings.sleep ? state.quietSeconds - settings.settleAfter : 0;
+  state.settleDrag = over > 0 ? Math.min(settings.settleLimit, settings.settleRate * over * over) : 0;
+}
+
 /** After a sub-step: what sleeps and was pushed by something awake wakes up. */
 export function wakeOnContact(state: SolverState): void {
   const { soft, rigid, nodes, strands, bodies } = state;
@@ -104,17 +115,17 @@ export function wakeOnContact(state: SolverState): void {
     const b = soft.body[k];
     const c = soft.nodeC[k];
     if (b >= 0) {
-      if (!strands[a]!.awake && bodies.awake[b] === 1) wakeStrand(state, a);
-      else if (strands[a]!.awake && bodies.isDynamic(b) && bodies.awake[b] === 0) wakeBody(state, b);
+      if (!strands[a]!.awake && bodies.awake[b] === 1) wakeIsland(state, strands[a]!.island);
+      else if (strands[a]!.awake && bodies.isDynamic(b) && bodies.awake[b] === 0) wakeIsland(state, bodies.island[b]);
     } else if (c >= 0 && strands[a]!.awake !== strands[nodes.strand[c]]!.awake) {
-      wakeStrand(state, strands[a]!.awake ? nodes.strand[c] : a);
+      wakeIsland(state, strands[strands[a]!.awake ? nodes.strand[c] : a]!.island);
     }
   }
   for (let k = 0; k < rigid.count; k++) {
     if (rigid.load[k] <= 0) continue;
     const a = rigid.a[k];
     const b = rigid.b[k];
-    if (bodies.isDynamic(a) && bodies.isDynamic(b) && bodies.awake[a] !== bodies.awake[b]) wakeBody(state, bodies.awake[a] === 1 ? b : a);
+    if (bodies.isDynamic(a) && bodies.isDynamic(b) && bodies.awake[a] !== bodies.awake[b]) wakeIsland(state, bodies.island[bodies.awake[a] === 1 ? b : a]);
   }
 }
 

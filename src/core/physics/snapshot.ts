@@ -55,7 +55,7 @@ export function takeSnapshot(state: SolverState): WorldSnapshot {
     columns: copies,
     numbers: [
       fixed.count, rigid.oldCount, rigid.count, soft.count, candidates.linkCount, candidates.axisCount, candidates.bodyPairCount, pairs.count,
-      state.substeps, state.h, state.quietSteps, state.stepCount, state.crossings, state.nextJoint, state.stale ? 1 : 0, state.someAsleep ? 1 : 0,
+      state.substeps, state.h, state.quietSteps, state.stepCount, state.crossings, state.nextJoint, state.stale ? 1 : 0, state.someAsleep ? 1 : 0, state.quietSeconds,
     ],
     held: [...state.held],
     welds: state.welds.map((weld) => ({ ...weld })),
@@ -75,6 +75,7 @@ export function restoreSnapshot(state: SolverState, snapshot: WorldSnapshot): vo
   [state.substeps, state.h, state.quietSteps, state.stepCount, state.crossings, state.nextJoint] = n.slice(8, 14) as [number, number, number, number, number, number];
   state.stale = n[14] === 1;
   state.someAsleep = n[15] === 1;
+  state.quietSeconds = n[16]!;
   candidates.nodeRun.set(snapshot.columns['candidates.nodeRun'] as Int32Array);
   for (const [name, [column]] of Object.entries(columns(state))) column.set(snapshot.columns[name]!);
   state.held = [...snapshot.held];

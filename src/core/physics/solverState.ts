@@ -45,6 +45,9 @@ export class SolverState {
   /** Candidate lists must be rebuilt because something appeared, vanished or woke. */
   stale = true;
   someAsleep = false;
+  /** How long nothing outside has acted on the world (s), and the drag (1/s) that lets it settle then. */
+  quietSeconds = 0;
+  settleDrag = 0;
   /** Crossings between strands found in the last step. */
   crossings = 0;
   /** Places at the last calm check: nodes x, nodes y, then x, y, s of bodies. */

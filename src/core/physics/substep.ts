@@ -7,7 +7,7 @@ import { detectNodeContacts } from './nodeDetection.ts';
 import { placeHeldNodes, predict } from './predict.ts';
 import { detectRigidContacts } from './rigidDetection.ts';
 import { detectSideContacts } from './sideDetection.ts';
-import { fallAsleep, wakeOnContact, wakeOnDrive, wakeOnForce } from './sleep.ts';
+import { fallAsleep, settle, wakeOnContact, wakeOnDrive, wakeOnForce } from './sleep.ts';
 import { solveSoft } from './softPass.ts';
 import type { SolverState } from './solverState.ts';
 import { chooseSubsteps } from './substepCount.ts';
@@ -19,6 +19,7 @@ export function stepWorld(state: SolverState): void {
   state.peeled = [];
   wakeOnForce(state);
   wakeOnDrive(state);
+  settle(state);
   state.stepCount++;
   if (!isAnythingAwake(state)) return;
   chooseSubsteps(state);

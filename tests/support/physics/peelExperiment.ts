@@ -47,7 +47,10 @@ export class PeelExperiment {
     return Infinity;
   }
 
-  /** Draws the end away at `speed` m/s along the pull direction for `seconds`; tensions at the end (N), one per step. */
+  /**
+   * Draws the end so that the front must recede at `speed` m/s while the angle stays: with the front going back along the skin and
+   * the free length growing as fast, the end moves at speed · (cos θ − 1, sin θ). Tensions at the end (N), one per step.
+   */
   draw(speed: number, seconds: number): number[] {
     const { world, last } = this;
     const x = world.x[last]!;
@@ -56,7 +59,7 @@ export class PeelExperiment {
     const loads: number[] = [];
     for (let k = 1; k <= seconds * 120; k++) {
       const way = (speed * k) / 120;
-      world.drivePin(last, x + way * this.dirX, y + way * this.dirY);
+      world.drivePin(last, x + way * (this.dirX - 1), y + way * this.dirY);
       world.step();
       loads.push(world.endTensions(0).last);
     }
