@@ -1,14 +1,14 @@
 #!/usr/bin/env node
 /**
  * Fails when the built page loads more script up to its first frame than a slow ward network should wait for. Counts the entry of
- * the page and all that it imports statically, gzipped, from the build's manifest.
+ * the page and all that it imports statically, gzipped, from the build's manifest. Usage: node scripts/check-budget.mjs [dist]
  */
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 
 const BUDGET_KB = 200;
-const dist = path.resolve(import.meta.dirname, '../dist');
+const dist = path.resolve(process.argv[2] ?? 'dist');
 const manifest = JSON.parse(readFileSync(path.join(dist, '.vite/manifest.json'), 'utf8'));
 
 /** Keys of a chunk and of all that it imports statically. */

@@ -105,6 +105,22 @@ describe('What a newer trainer kept', () => {
   });
 });
 
+describe('A newer trainer in another window', () => {
+  it('takes the store over at once; the older one says so and can still end its run', async () => {
+    const store = await RunStore.open();
+    const journal = await store.begin(testHeader('run-2'));
+    const { run, recorder } = playFor(60, testHeader('run-2'));
+    expect(await journal.append(recorder.takeIncrement()!)).toBeNull();
+    const newer = await rawDatabase(2);
+    play(run, recorder, 120);
+    expect(await journal.append(recorder.takeIncrement()!)).toMatch(/^The browser closed its store of runs .*\.$/);
+    expect(await newer.count('parts', IDBKeyRange.bound(['run-2', 0], ['run-2', 9]))).toBe(1);
+    expect(await store.list()).toEqual([]);
+    expect((await store.load('run-2')).ok).toBe(false);
+    newer.close();
+  });
+});
+
 describe('A browser that keeps nothing', () => {
   it.each<[string, () => void]>([
     ['refuses to open', () => (globalThis.indexedDB = { open: () => { throw new DOMException('Denied.', 'SecurityError'); } } as unknown as IDBFactory)],
