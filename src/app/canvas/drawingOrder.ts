@@ -7,7 +7,7 @@ export const DRAWING_ORDER = [
 ] as const;
 export type LayerName = (typeof DRAWING_ORDER)[number];
 
-/** Neighbouring layers that hold still and are kept as one picture; the others are drawn anew in every frame. */
+/** Neighbouring layers that hold still and are kept as one picture. */
 export const STILL_GROUPS = {
   room: ['wall', 'pole', 'kitTable', 'bin', 'machine', 'assistant'],
   operator: ['operatorBody'],
@@ -15,5 +15,9 @@ export const STILL_GROUPS = {
 } as const satisfies Record<string, readonly LayerName[]>;
 export type StillGroup = keyof typeof STILL_GROUPS;
 
-const still = new Set<LayerName>(Object.values(STILL_GROUPS).flat());
-export const MOVING_LAYERS: readonly LayerName[] = DRAWING_ORDER.filter((name) => !still.has(name));
+/** Layers over them that move only now and then: they are put together with them when they have. */
+export const FIELD_LAYERS = ['skinSurface', 'drapeFar', 'rails', 'drapeEdge', 'level'] as const satisfies readonly LayerName[];
+
+const kept = new Set<LayerName>([...Object.values(STILL_GROUPS).flat(), ...FIELD_LAYERS]);
+/** Layers that are drawn in every frame. */
+export const MOVING_LAYERS: readonly LayerName[] = DRAWING_ORDER.filter((name) => !kept.has(name));

@@ -1,5 +1,6 @@
 import { compose, shift } from './pen/affine.ts';
-import { Pen } from './pen/pen.ts';
+import type { Cells } from './cells.ts';
+import type { Pen } from './pen/pen.ts';
 
 /** Left, top, right, bottom in device pixels. */
 export type PixelBox = readonly [number, number, number, number];
@@ -21,8 +22,9 @@ export class PictureCache {
    * @param key all that its looks depend on, but not its place
    * @param box what it covers, seen from `at`
    * @param paint draws it with a pen whose frame is that of `pen`
+   * @param cells where in the box there is something; the rest is not put on the screen
    */
-  draw(pen: Pen, name: string, key: string, at: readonly [number, number], box: PixelBox, paint: (pen: Pen) => void): void {
+  draw(pen: Pen, name: string, key: string, at: readonly [number, number], box: PixelBox, paint: (pen: Pen) => void, cells?: Cells): void {
     const [left, top] = [Math.floor(box[0]), Math.floor(box[1])];
     const [width, height] = [Math.ceil(box[2]) - left, Math.ceil(box[3]) - top];
     const [x, y] = [Math.round(at[0]) + left, Math.round(at[1]) + top];
@@ -38,7 +40,8 @@ export class PictureCache {
       kept.ctx.lineJoin = 'round';
       paint(pen.onto(kept.ctx, compose(shift(-x, -y), pen.map)));
     }
-    pen.ctx.drawImage(kept.ctx.canvas, x, y);
+    if (cells === undefined) pen.ctx.drawImage(kept.ctx.canvas, x, y);
+    else cells.forEachRun((cx, cy, w, h) => copyPart(pen.ctx, kept.ctx.canvas, cx, cy, w, h, x, y));
   }
 
   private entry(name: string): Kept {
@@ -59,4 +62,13 @@ export function boxAround(pen: Pen, points: Iterable<readonly [number, number]>,
   }
   const m = margin * pen.density;
   return [x0 - m, y0 - m, x1 + m, y1 + m];
+}
+
+/** Copies a part of the screen from a canvas that lies at (x, y) on it. Device pixels. */
+function copyPart(ctx: CanvasRenderingContext2D, from: HTMLCanvasElement, left: number, top: number, width: number, height: number, x: number, y: number): void {
+  const x0 = Math.max(left, x, 0);
+  const y0 = Math.max(top, y, 0);
+  const w = Math.min(left + width, x + from.width, ctx.canvas.width) - x0;
+  const h = Math.min(top + height, y + from.height, ctx.canvas.height) - y0;
+  if (w > 0 && h > 0) ctx.drawImage(from, x0 - x, y0 - y, w, h, x0, y0, w, h);
 }

@@ -47,6 +47,8 @@ export interface Stage {
   destroy(): void;
 }
 
+/** Fingers, outline and labels have come to rest this long after the last change, in milliseconds. */
+const SETTLE_MS = 3000;
 /** Sharper than this is not seen and costs time. */
 const MOST_DENSITY = 2;
 
@@ -68,6 +70,9 @@ class RoomStage implements Stage {
   private readonly motion: Readonly<Record<Side, HandMotion>>;
   private shown: boolean;
   private density = 1;
+  private drawn: RoomPicture | null = null;
+  private look = '';
+  private settledMs = 0;
 
   constructor(private readonly host: HTMLElement, options: StageOptions, private readonly backend: Backend) {
     this.camera = new Camera(options.reducedMotion);
@@ -87,6 +92,7 @@ class RoomStage implements Stage {
     this.backend.resize(Math.max(1, Math.round(clientWidth * this.density)), Math.max(1, Math.round(clientHeight * this.density)));
     Object.assign(this.canvas.style, { width: '100%', height: '100%' });
     this.camera.resize(clientWidth, clientHeight);
+    this.drawn = null;
   }
 
   draw(previous: RoomPicture, current: RoomPicture, blend: number, view: StageView): void {
@@ -94,6 +100,7 @@ class RoomStage implements Stage {
     this.shown = view.shown;
     this.camera.advance(current.hands.left.holds !== null || current.hands.right.holds !== null, nowMs);
     const picture = blendPictures(previous, current, blend);
+    if (this.isDrawn(picture, view, nowMs)) return;
     const frameOn = (ctx: CanvasRenderingContext2D): Frame => ({
       pen: Pen.over(ctx, this.camera.toScreen, this.density), picture, nowMs, camera: this.camera, motion: this.motion, labels: this.labels,
       markOf: marksOf(picture, this.shown), shown: this.shown, activeHand: view.activeHand, slowLabels: view.slowLabels ?? false, ultrasound: this.ultrasound, cache: this.cache,
@@ -103,6 +110,16 @@ class RoomStage implements Stage {
       const frame = frameOn(ctx);
       for (const layer of MOVING_LAYERS) LAYER_PAINTERS[layer](frame);
     });
+  }
+
+  /** Whether the screen shows this already, as it does while a run is paused. */
+  private isDrawn(picture: RoomPicture, view: StageView, nowMs: number): boolean {
+    const look = `${view.activeHand} ${view.shown} ${this.camera.toScreen.join(' ')} ${this.canvas.width} ${this.canvas.height}`;
+    if (picture !== this.drawn || look !== this.look) this.settledMs = nowMs + SETTLE_MS;
+    else if (nowMs > this.settledMs) return true;
+    this.drawn = picture;
+    this.look = look;
+    return false;
   }
 
   setShown(shown: boolean): void { this.shown = shown; }

@@ -1,9 +1,11 @@
 import { LAYER_PAINTERS } from './layerPainters.ts';
-import { STILL_GROUPS, type StillGroup } from './drawingOrder.ts';
+import { FIELD_LAYERS, STILL_GROUPS, type StillGroup } from './drawingOrder.ts';
 import type { Frame } from './frame.ts';
 import { compose, shift } from './pen/affine.ts';
 import { Pen } from './pen/pen.ts';
 import type { Backend } from './render/backend.ts';
+import { strandKey } from './strands/keptStrands.ts';
+import { runsOf } from './strands/runs.ts';
 
 interface Kept {
   readonly ctx: CanvasRenderingContext2D;
@@ -21,36 +23,51 @@ const MARGIN_PX = 4;
 const keep = (): Kept => ({ ctx: document.createElement('canvas').getContext('2d')!, key: '', x: 0, y: 0 });
 
 /**
- * Wall and furniture, the operator's body, bed and patient: each is drawn once and kept until the camera or it itself changes, and
- * all of them are put together into the one picture that lies under the moving things.
+ * What lies under the moving things, as one picture. Wall and furniture, the operator's body, bed and patient are each drawn once and
+ * kept until the camera or they themselves change; sheets, rails and skin are laid over them anew when one of them has changed.
  */
 export class StillPictures {
   private readonly kept: Readonly<Record<StillGroup, Kept>> = { room: keep(), operator: keep(), bed: keep() };
+  private readonly base = keep();
   private together = '';
 
   constructor(private readonly backend: Backend) {}
 
   update(frame: Frame): void {
+    this.updateBase(frame);
+    const together = `${this.base.key} ${fieldKey(frame)}`;
+    if (together === this.together) return;
+    this.together = together;
+    const { still } = this.backend;
+    const { canvas } = this.base.ctx;
+    still.reshape(canvas.width, canvas.height);
+    still.ctx.drawImage(canvas, 0, 0);
+    const pen = frame.pen.onto(still.ctx, frame.pen.map);
+    for (const layer of FIELD_LAYERS) LAYER_PAINTERS[layer]({ ...frame, pen });
+    still.changed();
+  }
+
+  private updateBase(frame: Frame): void {
     const { picture, camera, markOf } = frame;
     const scene = `${camera.toScreen.join(' ')} ${camera.widthPx} ${camera.heightPx} ${frame.pen.density} ${frame.shown}`;
     const torsoPx = Math.round(picture.torsoX * camera.pxPerM * frame.pen.density);
     const keys: Readonly<Record<StillGroup, string>> = {
       room: `${scene} ${fixedMarks(frame)}`,
       operator: `${scene} ${markOf(picture.fixed['face'])} ${markOf(picture.fixed['gownFront'])}`,
-      bed: `${scene} ${markOf(picture.fixed['bed'])} ${outlineKey(picture.skinX)} ${outlineKey(picture.skinY)}`,
+      bed: `${scene} ${markOf(picture.fixed['bed'])} ${rowKey(picture.skinX)} ${rowKey(picture.skinY)}`,
     };
-    const together = `${Object.values(keys).join()} ${torsoPx}`;
-    if (together === this.together) return;
-    this.together = together;
-    for (const group of Object.keys(keys) as StillGroup[]) this.refresh(group, keys[group], frame);
-    const { still } = this.backend;
-    const { room } = this.kept;
-    still.reshape(room.ctx.canvas.width, room.ctx.canvas.height);
-    for (const group of Object.keys(keys) as StillGroup[]) {
-      const { ctx, x, y } = this.kept[group];
-      still.ctx.drawImage(ctx.canvas, x + (group === 'operator' ? torsoPx : 0), y);
+    const key = `${Object.values(keys).join()} ${torsoPx}`;
+    if (key === this.base.key) return;
+    this.base.key = key;
+    const groups = Object.keys(keys) as StillGroup[];
+    for (const group of groups) this.refresh(group, keys[group], frame);
+    const { ctx } = this.base;
+    const { width, height } = this.kept.room.ctx.canvas;
+    Object.assign(ctx.canvas, { width, height });
+    for (const group of groups) {
+      const { ctx: own, x, y } = this.kept[group];
+      ctx.drawImage(own.canvas, x + (group === 'operator' ? torsoPx : 0), y);
     }
-    still.changed();
   }
 
   private refresh(group: StillGroup, key: string, frame: Frame): void {
@@ -84,8 +101,17 @@ function areaOf(group: StillGroup, { camera, pen: { density }, picture }: Frame)
   return [x0, y0, Math.max(1, x1 - x0), Math.max(1, y1 - y0)];
 }
 
-/** Outline to half a millimetre: smaller movements are not seen. */
-const outlineKey = (row: Float64Array): string => `${Math.round((row[0] ?? 0) * 2000)} ${Math.round((row[row.length >> 1] ?? 0) * 2000)} ${Math.round((row.at(-1) ?? 0) * 2000)}`;
+/** Three points of a row to half a millimetre: smaller movements are not seen. */
+const rowKey = (row: Float64Array): string => [row[0], row[row.length >> 1], row.at(-1)].map((value) => Math.round((value ?? 0) * 2000)).join();
 
 const fixedMarks = ({ picture, markOf }: Frame): string =>
   ['pole', 'machine', 'kitTable', 'tableEdge', 'bin', 'floor'].map((name) => markOf(picture.fixed[name])).join(' ');
+
+/** All that sheets, rails, skin and level line depend on. */
+function fieldKey(frame: Frame): string {
+  const { picture, markOf } = frame;
+  const sheets = picture.strands.filter(({ id }) => id !== 'cord').map((strand) => strandKey(strand, frame));
+  const skin = runsOf(picture.skinSurfaces, markOf).map(({ mark, to }) => `${mark}${to}`);
+  const level = Array.from(picture.levelY, (y) => Math.round(y * 1000));
+  return [sheets, skin, picture.gelOnSite.toFixed(2), level, picture.levelX[0], markOf(picture.fixed['rail.left']), markOf(picture.fixed['rail.right'])].join(' ');
+}

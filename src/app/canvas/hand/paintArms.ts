@@ -13,13 +13,13 @@ import { placeHand } from './placeHand.ts';
 /** The joint of the drawn sleeve lies inside and below the shoulder's top, in centimetres. */
 const JOINT_IN_CM = 1.6;
 const JOINT_DOWN_CM = 3;
-/** Half width of a sleeve with its folds and line, in CSS pixels at the largest and in centimetres. */
-const SLEEVE_MARGIN_CM = 9;
+/** Half width of a sleeve with its line, in centimetres. */
+const SLEEVE_MARGIN_CM = 8.2;
 /** Corners of what a hand covers, in millimetres of the drawn hand, and how far a thing reaches from its middle, in metres. */
 const HAND_CORNERS: readonly Point[] = [[-85, -112], [200, -112], [200, 72], [-85, 72]];
 const THING_REACH_M = { probe: 0.115, gelPacket: 0.045, syringe: 0.1, needleSyringe: 0.115, gauze: 0.04 } as const;
 /** The angle of the cuff against the hand is drawn in steps of this many degrees. */
-const CUFF_STEP_DEG = 1.5;
+const CUFF_STEP_DEG = 3;
 
 /** Where the drawn hand's frame lies in the room, for the pose that it shows now. */
 function handFrame({ picture, motion, nowMs }: Frame, side: Side) {

@@ -14,20 +14,20 @@ export function paintCord(cm: Pen, strand: StrandPicture, picture: RoomPicture, 
   const { linkM, coveredM } = picture.scenario.cord;
   const covered = Math.min(line.length - 1, Math.round(coveredM / linkM));
   const runs = runsOf(strand.surfaces, markOf);
-  paintBare(cm, line);
+  paintBare(cm, line, covered);
   for (const run of clipRuns(runs, covered, line.length - 1)) markBare(cm, line, run);
   if (covered < 1) return;
   paintFilm(cm, line.slice(0, covered + 1));
   for (const run of clipRuns(runs, 0, covered)) markFilm(cm, line, run);
 }
 
-/** Colour of the middle of a line, seen from the front: a light streak makes it round. */
-function paintBare(cm: Pen, line: readonly Point[]): void {
+/** A light streak makes the cord round where no film covers it. */
+function paintBare(cm: Pen, line: readonly Point[], covered: number): void {
   const { cord } = cm.weights;
   const path = smooth(line);
   cm.path(path, { line: CORD_LINE, weight: cord + 1.6 });
   cm.path(path, { line: CORD, weight: cord });
-  cm.path(path, { line: '#8A969E', weight: cord * 0.22 });
+  if (covered < line.length - 1) cm.path(smooth(line.slice(covered)), { line: '#8A969E', weight: cord * 0.22 });
 }
 
 function paintFilm(cm: Pen, line: readonly Point[]): void {

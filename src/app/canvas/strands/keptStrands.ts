@@ -1,8 +1,11 @@
-import { recede } from '../art/depth.ts';
-import type { Frame } from '../frame.ts';
-import { scaling } from '../pen/affine.ts';
-import { boxAround } from '../pictureCache.ts';
 import type { StrandPicture } from '../../../core/room/picture.ts';
+import { recede } from '../art/depth.ts';
+import { Cells } from '../cells.ts';
+import type { Frame } from '../frame.ts';
+import { lengthFactor, scaling } from '../pen/affine.ts';
+import type { Point } from '../pen/curves.ts';
+import type { Pen } from '../pen/pen.ts';
+import { boxAround } from '../pictureCache.ts';
 import { paintCord } from './cord.ts';
 import { paintDrapeEdge, paintDrapeFar } from './drape.ts';
 import { runsOf } from './runs.ts';
@@ -10,10 +13,13 @@ import { strandLine } from './strandLine.ts';
 
 /** Movements below this part of a pixel are not seen. */
 const STEPS_PER_PX = 4;
-const MARGIN_PX = 16;
+/** Half the width of the widest strand line, in CSS pixels. */
+const MARGIN_PX = 12;
+/** Depths at which a sheet is looked at to find the cells that it covers. */
+const DEPTHS = [0.25, 0.5, 0.75, 1].map((part) => 1 - part * (1 - 0.932));
 
 /** Everything that the looks of a strand depend on. */
-function keyOf(strand: StrandPicture, { camera, pen, markOf }: Frame): string {
+export function strandKey(strand: StrandPicture, { camera, pen, markOf }: Frame): string {
   const scale = camera.pxPerM * pen.density * STEPS_PER_PX;
   const [, , , , e, f] = camera.toScreen;
   const nodes = Array.from(strand.x, (x, i) => `${Math.round(x * scale)},${Math.round(strand.y[i]! * scale)}`).join(' ');
@@ -21,29 +27,32 @@ function keyOf(strand: StrandPicture, { camera, pen, markOf }: Frame): string {
   return `${nodes} ${marks} ${camera.pxPerM} ${Math.round(e * STEPS_PER_PX)} ${Math.round(f * STEPS_PER_PX)}`;
 }
 
+/** Draws a strand from its kept picture; `points` are where it is, in centimetres. */
+function paintKept(frame: Frame, cm: Pen, name: string, strand: StrandPicture, points: readonly Point[], paint: (pen: Pen) => void): void {
+  // Nodes are at most 2 cm apart: half of that is added to what a point stands for.
+  const reach = MARGIN_PX * cm.density + lengthFactor(cm.map);
+  frame.cache.draw(cm, name, strandKey(strand, frame), [0, 0], boxAround(cm, points, MARGIN_PX + 2), paint, new Cells(cm, points, reach));
+}
+
 export function paintDrapesFar(frame: Frame): void {
   const cm = frame.pen.in(scaling(0.01));
   for (const strand of frame.picture.strands) {
     if (strand.id === 'cord') continue;
     const line = strandLine(strand);
-    frame.cache.draw(cm, `${strand.id} far`, keyOf(strand, frame), [0, 0], boxAround(cm, [...line, ...recede(line)], MARGIN_PX),
-      (pen) => paintDrapeFar(pen, strand, frame.markOf));
+    const points = [...line, ...DEPTHS.flatMap((depth) => recede(line, depth))];
+    paintKept(frame, cm, `${strand.id} far`, strand, points, (pen) => paintDrapeFar(pen, strand, frame.markOf));
   }
 }
 
 export function paintDrapeEdges(frame: Frame): void {
   const cm = frame.pen.in(scaling(0.01));
   for (const strand of frame.picture.strands) {
-    if (strand.id === 'cord') continue;
-    frame.cache.draw(cm, `${strand.id} edge`, keyOf(strand, frame), [0, 0], boxAround(cm, strandLine(strand), MARGIN_PX),
-      (pen) => paintDrapeEdge(pen, strand, frame.markOf));
+    if (strand.id !== 'cord') paintKept(frame, cm, `${strand.id} edge`, strand, strandLine(strand), (pen) => paintDrapeEdge(pen, strand, frame.markOf));
   }
 }
 
 export function paintCordKept(frame: Frame): void {
   const strand = frame.picture.strands.find(({ id }) => id === 'cord');
   if (strand === undefined) return;
-  const cm = frame.pen.in(scaling(0.01));
-  frame.cache.draw(cm, 'cord', keyOf(strand, frame), [0, 0], boxAround(cm, strandLine(strand), MARGIN_PX),
-    (pen) => paintCord(pen, strand, frame.picture, frame.markOf));
+  paintKept(frame, frame.pen.in(scaling(0.01)), 'cord', strand, strandLine(strand), (pen) => paintCord(pen, strand, frame.picture, frame.markOf));
 }
