@@ -2,9 +2,14 @@ import { CanvasRenderer, Container, RenderContainer } from 'pixi.js';
 import type { Backend } from './backend.ts';
 import { keptSprite } from './keptSprite.ts';
 
+/** The check for code made at run time is meant for shaders; this way of drawing has none. */
+class PlainCanvasRenderer extends CanvasRenderer {
+  override _unsafeEvalCheck(): void {}
+}
+
 /** Draws with the 2D canvas: the still picture as a sprite, moving things straight on to the screen's canvas. */
 export async function createBackend(): Promise<Backend> {
-  const renderer = new CanvasRenderer();
+  const renderer = new PlainCanvasRenderer();
   await renderer.init({ width: 1, height: 1, resolution: 1, skipExtensionImports: true, clearBeforeRender: false, backgroundAlpha: 1 });
   let paint: (ctx: CanvasRenderingContext2D) => void = () => {};
   const scene = new Container();
