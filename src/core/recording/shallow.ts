@@ -1,5 +1,5 @@
 /** No file of ours nests deeper; anything that does is refused before it can exhaust the stack. */
-export const DEPTH_MAX = 40;
+const DEPTH_MAX = 40;
 
 /** Whether a JSON value nests no deeper than `DEPTH_MAX`; looks at it level by level, without recursion. */
 export function isShallow(value: unknown): boolean {
