@@ -2,6 +2,7 @@ import type { Break } from '../../core/ledger/break.ts';
 import { tellBreak } from '../parts/tellBreak.ts';
 import type { RuleWords } from '../services.ts';
 import { chainLines } from './breakLines.ts';
+import { Swatch } from './Swatch.tsx';
 
 interface BreakCallOutProps {
   readonly broken: Break;
@@ -17,7 +18,7 @@ export function BreakCallOut({ broken, rule, wordsOf, nowStep, onClose }: BreakC
   return (
     <aside class="call-out" aria-label={`Break ${broken.number}`}>
       <p class="call-out-title">
-        <span class="swatch swatch-became" aria-hidden="true" /> Break: {rule.title.charAt(0).toLowerCase() + rule.title.slice(1)}
+        <Swatch mark="became" /> Break: {rule.title.charAt(0).toLowerCase() + rule.title.slice(1)}
         <button class="quiet call-out-close" aria-label="Close this message" onClick={onClose}>
           ×
         </button>

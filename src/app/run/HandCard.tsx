@@ -19,10 +19,10 @@ export function HandCard({ live, side, drawHand }: HandCardProps) {
   const broken = shown && held.broken;
   useEffect(() => {
     if (drawing.current && drawHand) drawHand(drawing.current, live.current, side, { active, shown });
-  }, [drawHand, live.revision, active]);
+  }, [drawHand, active, live.current.hands[side].pose, held.what, shown && held.state]);
   return (
     <button class={active ? 'hand-card hand-card-active' : 'hand-card'} aria-pressed={active} onClick={() => live.hands.choose(side)}>
-      <canvas ref={drawing} class="hand-drawing" width={184} height={124} aria-hidden="true" />
+      <canvas ref={drawing} class="hand-drawing" aria-hidden="true" />
       <span class="hand-words">
         <span class="hand-name">{capital(side)} hand</span>
         <span>{held.what}</span>

@@ -26,7 +26,7 @@ export function PauseSheet({ live, onHelp, onLeave, onEnd }: PauseSheetProps) {
             Go on <KeyCap>P</KeyCap>
           </button>
           <button onClick={onHelp}>Controls</button>
-          <button onClick={onLeave}>Leave, go on later</button>
+          <button onClick={onLeave}>Leave for now</button>
           <button onClick={onEnd}>End the run</button>
         </div>
       </div>

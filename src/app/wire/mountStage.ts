@@ -17,7 +17,7 @@ export function stageMounter(renderer: QuerySwitches['renderer']): MountStage {
       zoom: (factor, x, y) => camera.zoom(factor, x, y),
       pan: (dx, dy) => camera.pan(dx, dy),
       fit: (framing) => camera.fit(framing),
-      drawHand: () => undefined,
+      drawHand: (canvas, picture, side, look) => stage.drawHand(canvas, picture, side, look),
       destroy: () => {
         sizes.disconnect();
         stage.destroy();
