@@ -19,7 +19,7 @@ import { beginTouch, endTouch, forgetEnded } from './touching.ts';
 export type Mark = 'sterile' | 'unsterile' | 'became' | 'prepared';
 
 /** What can be read from a ledger; all of it is a pure function of the facts taken in. */
-export type LedgerView = Pick<Ledger, 'breaks' | 'notices' | 'causes' | 'surfaces' | 'stateOf' | 'isSpoiled' | 'spoiledBy' | 'markOf' | 'marks' | 'touching' | 'carried'>;
+export type LedgerView = Pick<Ledger, 'breaks' | 'notices' | 'causes' | 'surfaces' | 'stateOf' | 'isSpoiled' | 'spoiledBy' | 'markOf' | 'marks' | 'touching' | 'carried' | 'rootFacts'>;
 
 /**
  * Keeps what is sterile. It takes the touch log fact by fact and knows at any time the state of every surface, the breaks with
@@ -138,7 +138,7 @@ export class Ledger {
 
   /** Places in the log (from 0) of the facts that are the roots of a break. */
   rootFacts(number: number): readonly number[] {
-    return this.state.notes[number - 1]?.rootFacts ?? [];
+    return [...new Set(this.state.causes.flatMap((cause) => (cause.rule !== null && cause.break === number ? [cause.fact] : [])))];
   }
 
   /** Plain data to go on from. */

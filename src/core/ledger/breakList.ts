@@ -30,7 +30,7 @@ export interface Root {
 }
 
 /** Number of the break that the root belongs to by being the same mishap, or null. */
-export function sameMishap(state: LedgerState, root: Root): number | null {
+function sameMishap(state: LedgerState, root: Root): number | null {
   const subject = subjectOf(root);
   const against = root.against?.surface.thing ?? null;
   for (let k = state.breaks.length - 1; k >= 0; k--) {
@@ -51,19 +51,26 @@ const subjectOf = (root: Root): string => root.subject ?? root.lost.surface.thin
 const stillRisky = (known: Break, step: number): boolean =>
   known.spread.length === 0 && (known.remediedStep === null || (known.remedies.length === 0 && step - known.remediedStep <= ONE_MISHAP_STEPS));
 
-/** Joins the root to its mishap or opens a new break; gives the number. */
+const touchesOf = ({ touch }: Root): readonly number[] => (touch === null ? [] : [touch]);
+
+/** Enters the root with the mishap that it is part of, if any; gives the number of that break, or null. */
+export function joinMishap(state: LedgerState, root: Root): number | null {
+  const number = sameMishap(state, root);
+  if (number === null) return null;
+  const lasting = state.notes[number - 1]!.touches.filter((touch) => state.contacts.has(touch));
+  changeNote(state, number, { touches: [...lasting, ...touchesOf(root)] });
+  if (breakOf(state, number).spread.length === 0) change(state, number, { remediedStep: null });
+  return number;
+}
+
+/** Enters the root with its mishap or opens a new break; gives the number. */
 export function openOrJoin(state: LedgerState, root: Root): number {
-  const joined = sameMishap(state, root);
-  const { lost, against, touch } = root;
-  const touches = touch === null ? [] : [touch];
-  if (joined !== null) {
-    const note = state.notes[joined - 1]!;
-    changeNote(state, joined, { touches: [...note.touches, ...touches], rootFacts: [...note.rootFacts, state.factCount] });
-    if (breakOf(state, joined).spread.length === 0) change(state, joined, { remediedStep: null });
-    return joined;
-  }
+  return joinMishap(state, root) ?? open(state, root);
+}
+
+function open(state: LedgerState, root: Root): number {
   const number = state.breaks.length + 1;
-  const { rule, step, x, y } = root;
+  const { rule, step, x, y, lost, against } = root;
   state.breaks = [
     ...state.breaks,
     {
@@ -84,7 +91,7 @@ export function openOrJoin(state: LedgerState, root: Root): number {
   ];
   state.notes = [
     ...state.notes,
-    { subject: subjectOf(root), against: against?.surface.thing ?? null, touches, rootFacts: [state.factCount], concerns: root.concerns ?? [] },
+    { subject: subjectOf(root), against: against?.surface.thing ?? null, touches: touchesOf(root), concerns: root.concerns ?? [] },
   ];
   return number;
 }

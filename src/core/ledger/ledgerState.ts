@@ -47,6 +47,8 @@ export interface Contact {
  */
 export interface Cause {
   readonly step: number;
+  /** Place in the log, from 0, of the fact that brought it. */
+  readonly fact: number;
   readonly surface: string;
   readonly from: string | null;
   readonly touch: number | null;
@@ -61,9 +63,8 @@ export interface BreakNote {
   /** What lost or slid at the root, and the thing it met: by these two the parts of one mishap are known. */
   readonly subject: string;
   readonly against: string | null;
-  /** Root touches, and the places in the log of the facts that are its roots. */
+  /** Root touches, as long as they last. */
   readonly touches: readonly number[];
-  readonly rootFacts: readonly number[];
   /** Things a remedy must name to answer it, where no surface was lost. */
   readonly concerns: readonly string[];
 }

@@ -1,9 +1,9 @@
-import { change, escalate, openOrJoin } from './breakList.ts';
+import { change, escalate } from './breakList.ts';
 import type { Fact, Zone } from './fact.ts';
 import type { LedgerState, SurfaceRecord } from './ledgerState.ts';
 import { objectOf, recordOf } from './ledgerState.ts';
 import type { RuleIndex } from './rules/ruleIndex.ts';
-import { breakAtRoot, carryOn } from './spoiling.ts';
+import { breakAtRoot, carryOn, riskAtRoot } from './spoiling.ts';
 import { judgeReturn, leaveField } from './touching.ts';
 
 type FactOf<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
@@ -23,7 +23,7 @@ export function enterZone(state: LedgerState, rules: RuleIndex, fact: FactOf<'zo
   if (!verdict) return;
   const { step, x, y } = fact;
   const root = { rule: verdict.rule, step, x, y, lost: record, against: null, touch: null };
-  if (verdict.trigger.loses === 'nothing') openOrJoin(state, { ...root, subject: record.surface.id });
+  if (verdict.trigger.loses === 'nothing') riskAtRoot(state, { ...root, subject: record.surface.id });
   else breakAtRoot(state, root, sameThing(state, record), null);
 }
 
@@ -60,7 +60,7 @@ export function drift(state: LedgerState, rules: RuleIndex, fact: FactOf<'drape.
   const drape = objectOf(fact.drape);
   const root = { rule, step, x, y, lost: site, against: null, touch: null, subject: drape, concerns: [drape, objectOf(site.surface.thing)] };
   if (fact.direction === 'toward') breakAtRoot(state, root, [site], null);
-  else openOrJoin(state, root);
+  else riskAtRoot(state, root);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { addSpread, openOrJoin, raise, sameMishap } from './breakList.ts';
+import { addSpread, joinMishap, openOrJoin, raise } from './breakList.ts';
 import type { Root } from './breakList.ts';
 import type { Cause, LedgerState, SurfaceRecord } from './ledgerState.ts';
 import { isKept, otherOf } from './ledgerState.ts';
@@ -22,7 +22,7 @@ interface Blow {
 export function breakAtRoot(state: LedgerState, root: Root, lost: readonly SurfaceRecord[], carrier: SurfaceRecord | null): void {
   const fresh = lost.filter(isKept);
   if (fresh.length === 0) {
-    addCause(state, { surface: root.lost.surface.id, from: root.against?.surface.id ?? null, touch: root.touch, rule: root.rule.id, break: sameMishap(state, root) });
+    addCause(state, { surface: root.lost.surface.id, from: root.against?.surface.id ?? null, touch: root.touch, rule: root.rule.id, break: joinMishap(state, root) });
     return;
   }
   const number = openOrJoin(state, { ...root, lost: fresh.includes(root.lost) ? root.lost : fresh[0]! });
@@ -30,6 +30,11 @@ export function breakAtRoot(state: LedgerState, root: Root, lost: readonly Surfa
   const blows: Blow[] = fresh.map((record) => ({ ...blow, record, from: root.against }));
   if (carrier) blows.push({ ...blow, record: carrier, from: null });
   spoil(state, blows);
+}
+
+/** A root event by which no surface is lost: an arm over the field, a drape that bares skin. */
+export function riskAtRoot(state: LedgerState, root: Root): void {
+  addCause(state, { surface: root.lost.surface.id, from: null, touch: null, rule: root.rule.id, break: openOrJoin(state, root) });
 }
 
 /** Carries a break on from one surface to another by a touch (or by use, touch null) and to all that touches it now. */
@@ -58,6 +63,6 @@ function spoil(state: LedgerState, blows: Blow[]): void {
   }
 }
 
-export function addCause(state: LedgerState, cause: Omit<Cause, 'step'>): void {
-  state.causes.push({ step: state.step, ...cause });
+function addCause(state: LedgerState, cause: Omit<Cause, 'step' | 'fact'>): void {
+  state.causes.push({ step: state.step, fact: state.factCount, ...cause });
 }

@@ -32,11 +32,11 @@ export const episodes: fc.Arbitrary<Episode[]> = fc
   )
   .map((list) => list.filter(({ a, b }) => a !== b).map(({ a, b, begin, lasts }) => ({ a, b, begin, end: begin + lasts })));
 
-/** The touch log of some episodes; touch numbers are their places + 1, and `order` sorts what begins at the same step. */
+/** The touch log of some episodes; touch numbers are their places + 1, and `order` sorts beginnings and ends of the same step. */
 export function touchLog(list: readonly Episode[], order: (touch: number) => number = (touch) => touch): Fact[] {
   const lines = list.flatMap(({ a, b, begin, end }, k): { rank: number; fact: Fact }[] => [
     { rank: order(k + 1), fact: { kind: 'touch.began', step: begin, touch: k + 1, a, b, x: 0, y: 1 } },
-    { rank: 1000 + order(k + 1), fact: { kind: 'touch.ended', step: end, touch: k + 1 } },
+    { rank: order(k + 1) + 0.5, fact: { kind: 'touch.ended', step: end, touch: k + 1 } },
   ]);
   lines.sort((p, q) => p.fact.step - q.fact.step || p.rank - q.rank);
   return [...ADDED, ...lines.map(({ fact }) => fact)];

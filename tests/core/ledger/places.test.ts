@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { replayLedger } from '../../../src/core/ledger/replayLedger.ts';
 import { RULE_BOOK } from '../../../src/core/ledger/rules/ruleBook.ts';
-import { log, spoiled, told } from './log.ts';
+import { log, spoiled, surface, told } from './log.ts';
 
 describe('the margin of the field', () => {
   it('counts as unsterile without a break, and stays so when it is drawn in', () => {
@@ -81,6 +81,14 @@ describe('use at the site', () => {
     expect(told(ledger)).toEqual(['glove-on-rail critical site: gloveR#1:palm 0, syringe#1:barrel 1, site#1:all 2']);
     expect(ledger.breaks[0]!.spread[2]).toEqual({ surface: 'site#1:all', depth: 2, step: 402, touch: null, from: 'syringe#1:barrel' });
     expect(ledger.breaks[0]!.escalatedBy).toEqual(['unsterile-used-at-site']);
+  });
+
+  it('where the skin was never prepared leaves that skin what it was', () => {
+    const bare = surface('bare#1:site', 'site', { initial: 'unsterile' });
+    const { facts } = log().add(bare).tap('gauze#1:all', 'pole:all');
+    const ledger = replayLedger([...facts, { kind: 'used', step: 9, surface: 'gauze#1:all', site: bare.id, x: 0, y: 0 }], RULE_BOOK);
+    expect(told(ledger)).toEqual(['item-on-pole critical site: gauze#1:all 0']);
+    expect(ledger.markOf(bare.id)).toBe('unsterile');
   });
 
   it('of what was never sterile is a break of its own', () => {

@@ -22,7 +22,15 @@ describe('what if', () => {
     const { facts } = log().tap('gloveR#1:palm', 'railR:all').tap('gloveR#1:fingers', 'railR:all').tap('gloveR#1:palm', 'railR:all').tap('gloveR#1:fingers', 'gel#1:all');
     const ledger = replay(facts);
     expect(ledger.breaks.length).toBe(1);
-    expect(spoiled(replay(removeFacts(facts, ledger.rootFacts(1))))).toEqual(['gloveR#1:palm']);
+    expect(spoiled(replay(removeFacts(facts, ledger.rootFacts(1))))).toEqual([]);
+    const later = log().tap('gloveR#1:palm', 'railR:all').wait(500).tap('gloveR#1:palm', 'railR:all');
+    expect(told(replay(removeFacts(later.facts, later.ledger().rootFacts(1))))).toEqual(['glove-on-rail major none: gloveR#1:palm 0']);
+  });
+
+  it('leaves no end of a touch that is no longer there', () => {
+    const { facts } = log().tap('gloveR#1:palm', 'railR:all').tap('gloveL#1:palm', 'gel#1:all');
+    for (const without of [removeTouch(facts, 1), removeFacts(facts, replay(facts).rootFacts(1))])
+      expect(without.filter(({ kind }) => kind.startsWith('touch')).map((fact) => ('touch' in fact ? `${fact.kind} ${fact.touch}` : ''))).toEqual(['touch.began 2', 'touch.ended 2']);
   });
 
   it('a hand had not gone below the field', () => {

@@ -32,6 +32,14 @@ describe('episodes of touch', () => {
     expect(tracker.count).toBe(0);
   });
 
+  it('begin where the first of several capsules was met', () => {
+    for (const order of [[0.1, 0.2], [0.2, 0.1]]) {
+      const [began] = all().step([ball(0, 0, 0, 0, 0.3, 0), ...order.map((x) => ball(1, 1, x, 0.015))]);
+      expect(began!.x).toBeGreaterThan(0.08);
+      expect(began!.x).toBeLessThan(0.1);
+    }
+  });
+
   it('are one per pair of surfaces, however many capsules these have', () => {
     const tracker = all();
     const hand = [ball(5, 0, 0, 0), ball(5, 0, 0.015, 0), ball(5, 0, 0.03, 0)];

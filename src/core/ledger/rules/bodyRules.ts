@@ -19,7 +19,7 @@ const againstSkin: readonly Rule[] = SUBJECTS.map((subject) => ({
 const againstFace: readonly Rule[] = SUBJECTS.map((subject) => ({
   id: subject.id === 'glove' ? 'hand-on-face' : `${subject.id}-on-face`,
   title: subject.id === 'glove' ? 'A gloved hand on mask or face' : `${subject.words} against mask or face`,
-  statement: `Mask, face and cap are not sterile; ${subject.words.toLowerCase()} that touches them is spoiled. Ask the assistant for an itch.`,
+  statement: `Mask, face and cap are not sterile; ${subject.words.toLowerCase()} that touches them is spoiled. When the face itches, the assistant wipes it.`,
   sentence: '{surface} on the {against}.',
   triggers: [{ kind: 'touch', surfaces: subject.kinds, against: ['face'], because: 'nature' }],
   values: [],

@@ -13,7 +13,7 @@ const againstBareCord: readonly Rule[] = SUBJECTS.map((subject) => ({
   severity: 'major',
   remedies: subject.remedies,
   source: probeCover,
-  mark: 'looked-up',
+  mark: 'derived',
 }));
 
 const TAIL = {

@@ -2,7 +2,7 @@ import type { PublishedSource } from './rule.ts';
 
 /** Published sources that the rule book rests on. */
 export const commonBreaks: PublishedSource = { title: 'Common breaks in sterile technique (vol. 91, pp. 350–364)', body: 'AORN Journal', year: 2010 };
-export const gownZones: PublishedSource = { title: 'Gowning and gloving, outpatient surgery article', body: 'AORN', year: 2006 };
+export const gownZones: PublishedSource = { title: 'Article on gowning and gloving for outpatient surgery', body: 'AORN', year: 2006 };
 export const teachingTexts: PublishedSource = { title: 'Sterile technique study guides', body: 'nursing teaching texts', year: null };
 export const breaksArticle: PublishedSource = { title: 'Common breaks in sterile technique', body: 'nursing journal', year: null };
 export const drapeStandard: PublishedSource = { title: 'Standards of Practice for Surgical Drapes', body: 'AST', year: 2008 };
@@ -12,5 +12,4 @@ export const catheterGuideline: PublishedSource = {
   year: 2011,
   recommendation: 'Hand hygiene and aseptic technique: no palpation after antisepsis unless aseptic technique is kept (IB)',
 };
-export const probeCover: PublishedSource = { title: 'Statement on transducer covers in percutaneous procedures', body: 'AIUM', year: 2022 };
-export const systemManual: PublishedSource = { title: 'Ultrasound system user manual, section on sheaths', body: 'maker of an ultrasound system', year: null };
+export const probeCover: PublishedSource = { title: 'Statement of December 2022 on covers of transducers', body: 'AIUM', year: 2022 };
