@@ -1,9 +1,15 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { expect, test, type Page } from '@playwright/test';
 
+const servers: ChildProcess[] = [];
+test.afterEach(() => {
+  for (const server of servers.splice(0)) server.kill();
+});
+
 /** A server of the built page that a test may stop. */
 async function ownServer(...words: string[]): Promise<{ address: string; server: ChildProcess }> {
   const server = spawn(process.execPath, ['scripts/serve.mjs', '--port', '0', ...words]);
+  servers.push(server);
   const address = await new Promise<string>((resolve) => void server.stdout.on('data', (text: Buffer) => resolve(/http:\S+/.exec(text.toString())![0])));
   return { address, server };
 }
@@ -19,10 +25,9 @@ async function expectWhole(page: Page, address: string): Promise<void> {
 }
 
 test('works from any folder of a server', async ({ page }) => {
-  const { address, server } = await ownServer('--base', '/teaching/sterile field/');
+  const { address } = await ownServer('--base', '/teaching/sterile field/');
   expect(address).toMatch(/\/teaching\/sterile%20field\/$/);
   await expectWhole(page, address);
-  server.kill();
 });
 
 test('works without a network after the first visit, under any query', async ({ page, context }) => {
