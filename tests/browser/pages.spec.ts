@@ -100,6 +100,7 @@ test('keys alone lead from the start page through a run to its report', async ({
   await page.keyboard.press('Tab');
   await page.keyboard.press('Tab');
   await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: 'End and see the report' })).toBeFocused();
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { name: 'Report' })).toBeFocused();
 });
