@@ -39,9 +39,12 @@ export class BodyStore {
   readonly awake: Uint8Array;
   readonly calm: Float64Array;
   readonly island: Int32Array;
-  /** Way since the candidate lists were built and predicted way in this sub-step (m), never less than that of any point of the body. */
+  /** Distance (m) that no point of the body exceeds, from where it was when the shape lists were built; and that pose. */
   readonly travel: Float64Array;
-  readonly lead: Float64Array;
+  readonly listedX: Float64Array;
+  readonly listedY: Float64Array;
+  readonly listedC: Float64Array;
+  readonly listedS: Float64Array;
   /** Farthest point of the shapes from the origin (m). */
   readonly reach: Float64Array;
 
@@ -78,7 +81,10 @@ export class BodyStore {
     this.calm = column();
     this.island = new Int32Array(n).fill(-1);
     this.travel = column();
-    this.lead = column();
+    this.listedX = this.x.slice();
+    this.listedY = this.y.slice();
+    this.listedC = this.c.slice();
+    this.listedS = this.s.slice();
     this.reach = column(reachOf);
     specs.forEach((spec, k) => assert(spec.kind !== 'dynamic' || mass[k]!.inverseMass > 0, `dynamic body ${k} needs massKg above 0`));
   }
@@ -107,6 +113,24 @@ export class BodyStore {
     this.y[body] = y;
     this.c[body] = c / length;
     this.s[body] = s / length;
+  }
+
+  /** Measures `travel` at the predicted pose. */
+  measureTravel(b: number): void {
+    const dx = this.x[b] + this.dx[b] - this.listedX[b];
+    const dy = this.y[b] + this.dy[b] - this.listedY[b];
+    const dc = this.c[b] - this.listedC[b] - this.turn[b] * this.s[b];
+    const ds = this.s[b] - this.listedS[b] + this.turn[b] * this.c[b];
+    this.travel[b] = Math.sqrt(dx * dx + dy * dy) + this.reach[b] * Math.sqrt(dc * dc + ds * ds);
+  }
+
+  /** Takes the predicted pose as the one that the lists are built for. */
+  list(b: number): void {
+    this.listedX[b] = this.x[b] + this.dx[b];
+    this.listedY[b] = this.y[b] + this.dy[b];
+    this.listedC[b] = this.c[b] - this.turn[b] * this.s[b];
+    this.listedS[b] = this.s[b] + this.turn[b] * this.c[b];
+    this.travel[b] = 0;
   }
 
   stop(body: number): void {

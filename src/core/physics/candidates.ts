@@ -9,7 +9,7 @@ const BODY_PAIRS = 512;
 
 /**
  * What may touch within the next sub-steps. The lists hold until something has moved by the margin; every entry also knows
- * how much travel must have been covered before it is worth another look (`due`, m).
+ * the travel (m, of both sides together) from which it is worth another look (`due`).
  */
 export class Candidates {
   readonly capacity: number;
@@ -48,21 +48,49 @@ export class Candidates {
   }
 }
 
-/** Rebuilds the lists if something appeared or two things may have closed the margin since. */
+/** Rebuilds the lists that may have missed something: what appeared, or two things that may have closed the margin since. */
 export function refreshCandidates(state: SolverState): void {
   const { bodies, strands, settings } = state;
   let ofStrands = 0;
+  let sinceShapes = 0;
   let ofBodies = 0;
-  for (const strand of strands) ofStrands = Math.max(ofStrands, strand.travel + strand.lead);
-  for (let b = 0; b < bodies.count; b++) ofBodies = Math.max(ofBodies, bodies.travel[b] + bodies.lead[b]);
-  if (!state.stale && 2 * Math.max(ofStrands, ofBodies) <= settings.margin - settings.slack) return;
+  for (const strand of strands) {
+    if (strand.awake) measureTravel(state, strand);
+    ofStrands = Math.max(ofStrands, strand.travel);
+    sinceShapes = Math.max(sinceShapes, strand.travel + strand.travelAtShapes);
+  }
+  for (let b = 0; b < bodies.count; b++) {
+    if (bodies.awake[b] === 1) bodies.measureTravel(b);
+    if (bodies.travel[b] > ofBodies) ofBodies = bodies.travel[b];
+  }
+  const reach = settings.margin - settings.slack;
+  const pairsDue = state.stale || 2 * ofStrands > reach;
+  const shapesDue = pairsDue || ofBodies + Math.max(sinceShapes, ofBodies) > reach;
+  if (!shapesDue) return;
   state.stale = false;
-  for (const strand of strands) strand.travel = strand.lead;
-  bodies.travel.set(bodies.lead);
   boxStrands(state);
+  if (pairsDue) {
+    state.nodes.listedX.set(state.nodes.x);
+    state.nodes.listedY.set(state.nodes.y);
+    for (const strand of strands) strand.travel = 0;
+    collectSidePairs(state);
+  }
+  for (const strand of strands) strand.travelAtShapes = strand.travel;
+  for (let b = 0; b < bodies.count; b++) bodies.list(b);
   collectNearShapes(state);
-  collectSidePairs(state);
   collectBodyPairs(state);
+}
+
+function measureTravel(state: SolverState, strand: Strand): void {
+  const { x, y, listedX, listedY } = state.nodes;
+  let far2 = 0;
+  for (let i = strand.start; i < strand.end; i++) {
+    const dx = x[i] - listedX[i];
+    const dy = y[i] - listedY[i];
+    const d2 = dx * dx + dy * dy;
+    if (d2 > far2) far2 = d2;
+  }
+  strand.travel = Math.sqrt(far2);
 }
 
 function boxStrands(state: SolverState): void {

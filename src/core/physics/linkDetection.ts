@@ -14,8 +14,7 @@ export function detectLinkContacts(state: SolverState): void {
     const shape = shapes.shapeOfVertex[v];
     const body = shapes.body[shape];
     const travelled = strand.travel + bodies.travel[body];
-    const lead = strand.lead + bodies.lead[body];
-    if (travelled + lead < linkDue[c]) continue;
+    if (travelled < linkDue[c]) continue;
     const ex = x[i + 1] - x[i];
     const ey = y[i + 1] - y[i];
     const t = ((vx[v] - x[i]) * ex + (vy[v] - y[i]) * ey) / (ex * ex + ey * ey);
@@ -26,7 +25,7 @@ export function detectLinkContacts(state: SolverState): void {
     const d2 = ux * ux + uy * uy;
     const near = reach + settings.slack;
     if (d2 > near * near) {
-      linkDue[c] = travelled - lead + Math.sqrt(d2) - near;
+      linkDue[c] = Math.sqrt(d2) - near - travelled;
       continue;
     }
     if (t <= 0 || t >= 1) continue;

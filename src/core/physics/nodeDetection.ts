@@ -20,13 +20,11 @@ function detectOnPolygon(state: SolverState, shape: number): void {
   const body = shapes.body[shape];
   const isFixed = bodies.inverseMass[body] === 0;
   const bodyTravel = bodies.travel[body];
-  const bodyLead = bodies.lead[body];
   for (let c = nodeRun[shape], last = nodeRun[shape + 1]; c < last; c++) {
     const i = node[c];
     const strand = strands[strandOf[i]]!;
     const travelled = strand.travel + bodyTravel;
-    const lead = strand.lead + bodyLead;
-    if (travelled + lead < nodeDue[c]) continue;
+    if (travelled < nodeDue[c]) continue;
     const px = x[i];
     const py = y[i];
     const reach = shapes.radius[shape] + (isFixed ? strand.radiusOnStatic : strand.radius);
@@ -43,7 +41,7 @@ function detectOnPolygon(state: SolverState, shape: number): void {
       nodeFace[c] = face - first;
     }
     if (depth - reach > settings.slack) {
-      nodeDue[c] = travelled - lead + depth - reach - settings.slack;
+      nodeDue[c] = depth - reach - settings.slack - travelled;
       continue;
     }
     const next = face + 1 === end ? first : face + 1;
@@ -58,7 +56,7 @@ function detectOnPolygon(state: SolverState, shape: number): void {
     const ux = px - vx[corner];
     const uy = py - vy[corner];
     const d = Math.sqrt(ux * ux + uy * uy);
-    if (d - reach > settings.slack) nodeDue[c] = travelled - lead + d - reach - settings.slack;
+    if (d - reach > settings.slack) nodeDue[c] = d - reach - settings.slack - travelled;
     else if (d > 1e-9) addNodeContact(state, i, shape, ux / d, uy / d, d - reach);
   }
 }
@@ -73,7 +71,6 @@ function detectOnRound(state: SolverState, shape: number): void {
   const body = shapes.body[shape];
   const isFixed = bodies.inverseMass[body] === 0;
   const bodyTravel = bodies.travel[body];
-  const bodyLead = bodies.lead[body];
   const ex = isCapsule ? vx[first + 1] - vx[first] : 0;
   const ey = isCapsule ? vy[first + 1] - vy[first] : 0;
   const axis2 = isCapsule ? ex * ex + ey * ey : 1;
@@ -81,8 +78,7 @@ function detectOnRound(state: SolverState, shape: number): void {
     const i = node[c];
     const strand = strands[strandOf[i]]!;
     const travelled = strand.travel + bodyTravel;
-    const lead = strand.lead + bodyLead;
-    if (travelled + lead < nodeDue[c]) continue;
+    if (travelled < nodeDue[c]) continue;
     const reach = shapes.radius[shape] + (isFixed ? strand.radiusOnStatic : strand.radius);
     let ux = x[i] - vx[first];
     let uy = y[i] - vy[first];
@@ -91,7 +87,7 @@ function detectOnRound(state: SolverState, shape: number): void {
     ux -= k * ex;
     uy -= k * ey;
     const d = Math.sqrt(ux * ux + uy * uy);
-    if (d - reach > settings.slack) nodeDue[c] = travelled - lead + d - reach - settings.slack;
+    if (d - reach > settings.slack) nodeDue[c] = d - reach - settings.slack - travelled;
     else if (d > 1e-8) addNodeContact(state, i, shape, ux / d, uy / d, d - reach);
   }
 }

@@ -5,10 +5,7 @@ import type { Strand } from './strands.ts';
 export function predict(state: SolverState, left: number): void {
   predictBodies(state, left);
   for (const strand of state.strands) {
-    if (!strand.awake) {
-      strand.lead = 0;
-      continue;
-    }
+    if (!strand.awake) continue;
     predictNodes(state, strand);
     if (strand.bendFactor > 0) bend(state, strand);
   }
@@ -18,7 +15,7 @@ export function predict(state: SolverState, left: number): void {
 
 function predictBodies(state: SolverState, left: number): void {
   const { bodies, settings, h } = state;
-  const { dx, dy, turn, vx, vy, omega, inverseMass, inverseInertia, forceX, forceY, torque, gravityScale, travel, lead, reach } = bodies;
+  const { dx, dy, turn, vx, vy, omega, inverseMass, inverseInertia, forceX, forceY, torque, gravityScale } = bodies;
   const cap = settings.speedCap * h;
   const drag = 1 / (1 + h * state.settleDrag);
   for (let b = 0; b < bodies.count; b++) {
@@ -28,7 +25,7 @@ function predictBodies(state: SolverState, left: number): void {
     }
     if (!bodies.isDynamic(b)) continue;
     if (bodies.awake[b] === 0) {
-      dx[b] = dy[b] = turn[b] = lead[b] = 0;
+      dx[b] = dy[b] = turn[b] = 0;
       continue;
     }
     let ux = h * vx[b] * drag;
@@ -38,11 +35,9 @@ function predictBodies(state: SolverState, left: number): void {
       ux *= cap / way;
       uy *= cap / way;
     }
-    travel[b] += Math.min(way, cap) + h * Math.abs(omega[b]) * reach[b];
     dx[b] = ux + h * h * forceX[b] * inverseMass[b];
     dy[b] = uy + h * h * (forceY[b] * inverseMass[b] + settings.gravity * gravityScale[b]);
     turn[b] = h * (omega[b] + h * torque[b] * inverseInertia[b]);
-    lead[b] = Math.sqrt(dx[b] * dx[b] + dy[b] * dy[b]) + Math.abs(turn[b]) * reach[b];
     state.shapes.poseBody(bodies, b);
   }
 }
@@ -50,15 +45,13 @@ function predictBodies(state: SolverState, left: number): void {
 /** Displacement and turn that bring a driven body to its target in the sub-steps left. */
 function driveBody(state: SolverState, b: number, left: number): void {
   const { bodies } = state;
-  const { x, y, c, s, targetX, targetY, targetC, targetS, dx, dy, turn, lead, travel, reach } = bodies;
-  travel[b] += lead[b];
+  const { x, y, c, s, targetX, targetY, targetC, targetS, dx, dy, turn } = bodies;
   dx[b] = (targetX[b] - x[b]) / left;
   dy[b] = (targetY[b] - y[b]) / left;
   const cosine = c[b] * targetC[b] + s[b] * targetS[b];
   const sine = c[b] * targetS[b] - s[b] * targetC[b];
   turn[b] = cosine > -0.9 ? (2 * sine) / (1 + cosine) / left : sine / left; // tangent of half the angle, doubled
-  lead[b] = Math.sqrt(dx[b] * dx[b] + dy[b] * dy[b]) + Math.abs(turn[b]) * reach[b];
-  if (lead[b] > 0) state.shapes.poseBody(bodies, b);
+  if (bodies.awake[b] === 1) state.shapes.poseBody(bodies, b);
 }
 
 function predictNodes(state: SolverState, strand: Strand): void {
@@ -67,8 +60,6 @@ function predictNodes(state: SolverState, strand: Strand): void {
   const drag = 1 / (1 + h * (strand.airDrag + state.settleDrag));
   const fall = h * h * settings.gravity * drag;
   const cap = settings.speedCap * h;
-  let far2 = 0;
-  let ahead2 = 0;
   for (let i = strand.start; i < strand.end; i++) {
     const px = x[i];
     const py = y[i];
@@ -76,31 +67,22 @@ function predictNodes(state: SolverState, strand: Strand): void {
     let uy = py - prevY[i];
     prevX[i] = px;
     prevY[i] = py;
+    if (inverseMass[i] === 0 || holder[i] >= 0) continue;
     const u2 = ux * ux + uy * uy;
-    if (inverseMass[i] === 0 || holder[i] >= 0) {
-      if (u2 > far2) far2 = u2;
-      if (u2 > ahead2) ahead2 = u2;
-      continue;
-    }
     if (u2 > cap * cap) { // only the inherited speed is capped: a cap on the force term would clip end loads
       const scale = cap / Math.sqrt(u2);
       ux *= scale;
       uy *= scale;
-      far2 = cap * cap;
-    } else if (u2 > far2) far2 = u2;
+    }
     ux *= drag;
     uy = uy * drag + fall;
     if (strand.hasForces) {
       ux += h * h * inverseMass[i] * forceX[i];
       uy += h * h * inverseMass[i] * forceY[i];
     }
-    const ahead = ux * ux + uy * uy;
-    if (ahead > ahead2) ahead2 = ahead;
     x[i] = px + ux;
     y[i] = py + uy;
   }
-  strand.travel += Math.sqrt(far2);
-  strand.lead = Math.sqrt(ahead2);
 }
 
 /** Bending as an explicit force: minus stiffness times the fourth difference of the positions at the start of the sub-step. */

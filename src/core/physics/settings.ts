@@ -27,7 +27,7 @@ export class Settings {
   /** No node or body may inherit a higher speed than this: 4 times what a careful hand reaches. */
   readonly speedCap = 8;
   /** Things nearer than this are looked at in every sub-step until something has moved that far. */
-  readonly margin = 0.012;
+  readonly margin = 0.016;
   /** A contact exists from this separation on, so that it is there before the surfaces meet. */
   readonly slack = 0.0015;
   /** Speed at which an overlap is undone, against movable things and against fixed ones. */

@@ -11,6 +11,11 @@ const RUN = 6;
 export class SidePairs {
   count = 0;
   readonly capacity: number;
+  /** Pairs runStart[r] .. runStart[r + 1] − 1 are of nodes of strand runStrand[r] and links of strand runOther[r]. */
+  runCount = 0;
+  readonly runStart: Int32Array;
+  readonly runStrand: Int32Array;
+  readonly runOther: Int32Array;
   node: Int32Array;
   link: Int32Array;
   side: Int8Array;
@@ -22,8 +27,11 @@ export class SidePairs {
   /** Side by node · nodeCount + link, filled only while the lists are rebuilt. */
   readonly known: Int8Array;
 
-  constructor(nodeCount: number) {
+  constructor(nodeCount: number, strandCount: number) {
     const n = (this.capacity = 48 * nodeCount + 64);
+    this.runStart = new Int32Array(strandCount * strandCount + 1);
+    this.runStrand = new Int32Array(strandCount * strandCount);
+    this.runOther = new Int32Array(strandCount * strandCount);
     this.node = new Int32Array(n);
     this.link = new Int32Array(n);
     this.side = new Int8Array(n);
@@ -60,12 +68,17 @@ export function collectSidePairs(state: SolverState): void {
   const oldCount = pairs.count;
   pairs.begin(nodes.count);
   pairs.count = 0;
+  pairs.runCount = 0;
   for (let p = 0; p < strands.length; p++) {
     for (let q = 0; q < strands.length; q++) {
       const a = strands[p]!;
       const b = strands[q]!;
       if (p === q ? !a.selfCollide : !State.admits(a.collides, a.collidesWith, b.collides, b.collidesWith)) continue;
-      if (a.awake || b.awake) collectPairsOf(state, a, b);
+      if (!a.awake && !b.awake) continue;
+      pairs.runStrand[pairs.runCount] = p;
+      pairs.runOther[pairs.runCount] = q;
+      collectPairsOf(state, a, b);
+      pairs.runStart[++pairs.runCount] = pairs.count;
     }
   }
   pairs.end(nodes.count, oldCount);
@@ -91,13 +104,17 @@ function collectPairsOf(state: SolverState, a: Strand, b: Strand): void {
 function collectRunPairs(state: SolverState, a: Strand, b: Strand, fromNode: number, fromLink: number, memory: number, fresh: number, skip: number): void {
   const { pairs, nodes } = state;
   const { x, y, count } = nodes;
+  const { known } = pairs;
+  const far = memory + 1.5 * b.linkM; // farther than this from its first node, a link is out of reach
   const toNode = Math.min(fromNode + RUN, a.end);
   const toLink = Math.min(fromLink + RUN, b.end - 1);
   for (let i = fromNode; i < toNode; i++) {
     for (let j = fromLink; j < toLink; j++) {
       if (a === b && j >= i - skip && j <= i + skip - 1) continue;
       const dx = x[i] - x[j];
+      if (dx > far || dx < -far) continue;
       const dy = y[i] - y[j];
+      if (dy > far || dy < -far) continue;
       const ex = x[j + 1] - x[j];
       const ey = y[j + 1] - y[j];
       const t = (dx * ex + dy * ey) / (ex * ex + ey * ey);
@@ -106,12 +123,12 @@ function collectRunPairs(state: SolverState, a: Strand, b: Strand, fromNode: num
       const uy = dy - k * ey;
       const d2 = ux * ux + uy * uy;
       if (d2 > memory * memory) continue;
-      const known = pairs.known[i * count + j];
-      if ((known === 0 && d2 > fresh * fresh) || pairs.count === pairs.capacity) continue;
+      const side = known[i * count + j];
+      if ((side === 0 && d2 > fresh * fresh) || pairs.count === pairs.capacity) continue;
       const n = pairs.count++;
       pairs.node[n] = i;
       pairs.link[n] = j;
-      pairs.side[n] = known !== 0 ? known : ex * dy - ey * dx >= 0 ? 1 : -1;
+      pairs.side[n] = side !== 0 ? side : ex * dy - ey * dx >= 0 ? 1 : -1;
       pairs.due[n] = 0;
     }
   }

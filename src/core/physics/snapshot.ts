@@ -41,6 +41,8 @@ function columns(state: SolverState): Record<string, [Column, number]> {
   some('candidates', candidates, candidates.bodyPairCount, ['pairA', 'pairB']);
   some('candidates', candidates, candidates.runBox.length, ['runBox']);
   some('pairs', pairs, pairs.count, ['node', 'link', 'side', 'due']);
+  some('pairs', pairs, pairs.runCount, ['runStrand', 'runOther']);
+  some('pairs', pairs, pairs.runCount + 1, ['runStart']);
   some('state', state, state.calmNodeX.length, ['calmNodeX', 'calmNodeY']);
   some('state', state, state.calmBody.length, ['calmBody', 'knownForce']);
   return found;
@@ -55,13 +57,13 @@ export function takeSnapshot(state: SolverState): WorldSnapshot {
     columns: copies,
     numbers: [
       fixed.count, rigid.oldCount, rigid.count, soft.count, candidates.linkCount, candidates.axisCount, candidates.bodyPairCount, pairs.count,
-      state.substeps, state.h, state.quietSteps, state.stepCount, state.crossings, state.nextJoint, state.stale ? 1 : 0, state.someAsleep ? 1 : 0, state.quietSeconds,
+      state.substeps, state.h, state.quietSteps, state.stepCount, state.crossings, state.nextJoint, state.stale ? 1 : 0, state.someAsleep ? 1 : 0, state.quietSeconds, pairs.runCount,
     ],
     held: [...state.held],
     welds: state.welds.map((weld) => ({ ...weld })),
     glue: [...state.glue].map(([node, spec]) => [node, { ...spec }] as const),
     fronts: state.fronts.map((front) => ({ ...front })),
-    strands: state.strands.map((s) => [s.tension, s.tensionAtStart, s.tensionAtEnd, s.hasForces ? 1 : 0, s.awake ? 1 : 0, s.calm, s.island, s.travel, s.lead, s.firstBox, s.endBox]),
+    strands: state.strands.map((s) => [s.tension, s.tensionAtStart, s.tensionAtEnd, s.hasForces ? 1 : 0, s.awake ? 1 : 0, s.calm, s.island, s.travel, s.travelAtShapes, s.firstBox, s.endBox]),
   };
 }
 
@@ -76,6 +78,7 @@ export function restoreSnapshot(state: SolverState, snapshot: WorldSnapshot): vo
   state.stale = n[14] === 1;
   state.someAsleep = n[15] === 1;
   state.quietSeconds = n[16]!;
+  pairs.runCount = n[17]!;
   candidates.nodeRun.set(snapshot.columns['candidates.nodeRun'] as Int32Array);
   for (const [name, [column]] of Object.entries(columns(state))) column.set(snapshot.columns[name]!);
   state.held = [...snapshot.held];
@@ -89,7 +92,7 @@ export function restoreSnapshot(state: SolverState, snapshot: WorldSnapshot): vo
     [strand.tension, strand.tensionAtStart, strand.tensionAtEnd] = [v[0]!, v[1]!, v[2]!];
     strand.hasForces = v[3] === 1;
     strand.awake = v[4] === 1;
-    [strand.calm, strand.island, strand.travel, strand.lead, strand.firstBox, strand.endBox] = [v[5]!, v[6]!, v[7]!, v[8]!, v[9]!, v[10]!];
+    [strand.calm, strand.island, strand.travel, strand.travelAtShapes, strand.firstBox, strand.endBox] = [v[5]!, v[6]!, v[7]!, v[8]!, v[9]!, v[10]!];
   });
   fixed.ofNode.fill(-1);
   state.slipped = [];

@@ -19,6 +19,9 @@ export class SoftContacts {
   readonly shareC: Float64Array;
   readonly body: Int32Array;
   readonly shape: Int32Array;
+  /** Node and link that meet, in contacts between strands; −1 otherwise. */
+  readonly point: Int32Array;
+  readonly link: Int32Array;
   /** Arm from the body's centre to the contact (m). */
   readonly armX: Float64Array;
   readonly armY: Float64Array;
@@ -47,6 +50,8 @@ export class SoftContacts {
     this.shareC = numbers();
     this.body = ids();
     this.shape = ids();
+    this.point = ids();
+    this.link = ids();
     this.armX = numbers();
     this.armY = numbers();
     this.nx = numbers();
@@ -127,6 +132,8 @@ export class SoftContacts {
     this.shareC[k] = shareC;
     this.body[k] = body;
     this.shape[k] = shape;
+    this.point[k] = -1;
+    this.link[k] = -1;
     this.armX[k] = armX;
     this.armY[k] = armY;
     this.nx[k] = nx;

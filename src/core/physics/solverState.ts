@@ -45,6 +45,9 @@ export class SolverState {
   /** Candidate lists must be rebuilt because something appeared, vanished or woke. */
   stale = true;
   someAsleep = false;
+  /** Node positions at the beginning of the sub-step. */
+  readonly startX: Float64Array;
+  readonly startY: Float64Array;
   /** How long nothing outside has acted on the world (s), and the drag (1/s) that lets it settle then. */
   quietSeconds = 0;
   settleDrag = 0;
@@ -72,8 +75,10 @@ export class SolverState {
     this.soft = new SoftContacts(this.nodes.count);
     this.manifold = new Manifold(this.shapes);
     this.candidates = new Candidates(this.nodes.count, this.shapes.count);
-    this.pairs = new SidePairs(this.nodes.count);
+    this.pairs = new SidePairs(this.nodes.count, this.strands.length);
     this.chain = new ChainScratch(this.strands.reduce((most, strand) => Math.max(most, strand.size), 3));
+    this.startX = this.nodes.x.slice();
+    this.startY = this.nodes.y.slice();
     this.calmNodeX = this.nodes.x.slice();
     this.calmNodeY = this.nodes.y.slice();
     this.calmBody = new Float64Array(3 * this.bodies.count);

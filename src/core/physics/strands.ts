@@ -35,9 +35,9 @@ export class Strand {
   awake = true;
   calm = 0;
   island = -1;
-  /** Greatest way of a node since the candidate lists were built (m), and its lead: the predicted way in this sub-step. */
+  /** Greatest distance (m) of a node from where it was when the pairs of strands were collected, now and when the shape lists were. */
   travel = 0;
-  lead = 0;
+  travelAtShapes = 0;
   /** Boxes of runs of six links: firstBox .. endBox − 1 in the candidate lists. */
   firstBox = 0;
   endBox = 0;
@@ -87,6 +87,9 @@ export class NodeStore {
   readonly freeInverseMass: Float64Array;
   readonly forceX: Float64Array;
   readonly forceY: Float64Array;
+  /** Where the node was when the pairs of strands were collected. */
+  readonly listedX: Float64Array;
+  readonly listedY: Float64Array;
   readonly strand: Int32Array;
   /** Rest length (m) of the link to the next node. */
   readonly rest: Float64Array;
@@ -115,6 +118,8 @@ export class NodeStore {
     this.inverseMass = new Float64Array(n);
     this.forceX = new Float64Array(n);
     this.forceY = new Float64Array(n);
+    this.listedX = this.x.slice();
+    this.listedY = this.y.slice();
     this.strand = new Int32Array(n);
     this.rest = new Float64Array(n);
     this.holder = new Int32Array(n).fill(-1);

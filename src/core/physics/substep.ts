@@ -4,6 +4,7 @@ import { undoCrossings } from './crossings.ts';
 import { advanceFronts, slipGrips } from './holds.ts';
 import { detectLinkContacts } from './linkDetection.ts';
 import { detectNodeContacts } from './nodeDetection.ts';
+import { holdBackCrossings } from './crossingGuard.ts';
 import { placeHeldNodes, predict } from './predict.ts';
 import { detectRigidContacts } from './rigidDetection.ts';
 import { detectSideContacts } from './sideDetection.ts';
@@ -39,6 +40,8 @@ function isAnythingAwake(state: SolverState): boolean {
 
 function substep(state: SolverState, left: number): void {
   const { nodes, bodies, fixed, soft, rigid, settings, strands } = state;
+  state.startX.set(nodes.x);
+  state.startY.set(nodes.y);
   predict(state, left);
   refreshCandidates(state);
   fixed.clear();
@@ -61,6 +64,8 @@ function substep(state: SolverState, left: number): void {
   solveSoft(soft, nodes, bodies, fixed);
   rigid.solve(bodies, settings.rigidRounds);
   fixed.solve(nodes);
+  placeHeldNodes(state);
+  if (soft.count > 0) holdBackCrossings(state);
   finish(state, left);
 }
 

@@ -23,7 +23,7 @@ export class SceneWatch {
   look(): void {
     const drape = this.chain(this.scene.drape);
     const cord = this.chain(this.scene.cord);
-    if (![...drape.flat(), ...cord.flat()].every(Number.isFinite)) {
+    if (!drape.every(Number.isFinite) || !cord.every(Number.isFinite)) {
       this.notFinite++;
       return;
     }
@@ -35,37 +35,38 @@ export class SceneWatch {
     this.lookAtBodies();
   }
 
-  private chain(strand: number): [number, number][] {
+  /** Node positions of a strand: x, y, x, y … */
+  private chain(strand: number): Float64Array {
     const { engine } = this.scene;
-    return Array.from({ length: engine.nodeCount(strand) }, (_, i) => [engine.nodeX(strand, i), engine.nodeY(strand, i)]);
+    const count = engine.nodeCount(strand);
+    const chain = new Float64Array(2 * count);
+    for (let i = 0; i < count; i++) {
+      chain[2 * i] = engine.nodeX(strand, i);
+      chain[2 * i + 1] = engine.nodeY(strand, i);
+    }
+    return chain;
   }
 
-  private lookAtDepths(chain: [number, number][], radius: number, strand: number): void {
+  private lookAtDepths(chain: Float64Array, radius: number, strand: number): void {
     const { engine, statics, hands } = this.scene;
-    chain.forEach(([x, y]) => {
-      for (const shape of statics) this.deepestInStatic = Math.max(this.deepestInStatic, radius - distanceTo(shape, x, y));
-    });
+    for (let i = 0; i < chain.length; i += 2) {
+      for (const shape of statics) this.deepestInStatic = Math.max(this.deepestInStatic, radius - distanceTo(shape, chain[i]!, chain[i + 1]!));
+    }
     hands.forEach((hand, k) => {
       const script = this.script.hands[k]!;
       if (script.holds && script.object === (strand === this.scene.cord ? 1 : 2)) return;
       const pose = engine.bodyPose(hand);
-      for (const [x, y] of chain) this.deepestInHand = Math.max(this.deepestInHand, HAND_RADIUS + radius - Math.hypot(x - pose.x, y - pose.y));
+      for (let i = 0; i < chain.length; i += 2) {
+        this.deepestInHand = Math.max(this.deepestInHand, HAND_RADIUS + radius - Math.hypot(chain[i]! - pose.x, chain[i + 1]! - pose.y));
+      }
     });
   }
 
-  private lookAtCrossings(drape: [number, number][], cord: [number, number][]): void {
-    let throughRail = false;
-    for (const chain of [drape, cord]) {
-      for (let i = 0; i + 1 < chain.length; i++) {
-        for (const x of [-RAIL_X, RAIL_X]) throughRail ||= segmentsCross(...chain[i]!, ...chain[i + 1]!, x, -0.2, x, RAIL_TOP);
-      }
-    }
-    if (throughRail) this.railSteps++;
-    let crossed = false;
-    for (let i = 0; i + 1 < cord.length; i++) {
-      for (let j = 0; j + 1 < drape.length; j++) crossed ||= segmentsCross(...cord[i]!, ...cord[i + 1]!, ...drape[j]!, ...drape[j + 1]!);
-    }
-    if (!crossed) {
+  private lookAtCrossings(drape: Float64Array, cord: Float64Array): void {
+    const postLeft = Float64Array.of(-RAIL_X, -0.2, -RAIL_X, RAIL_TOP);
+    const postRight = Float64Array.of(RAIL_X, -0.2, RAIL_X, RAIL_TOP);
+    if ([drape, cord].some((chain) => chainsCross(chain, postLeft) || chainsCross(chain, postRight))) this.railSteps++;
+    if (!chainsCross(cord, drape)) {
       this.run = 0;
       return;
     }
@@ -85,7 +86,21 @@ export class SceneWatch {
   }
 }
 
-const lengthOf = (chain: [number, number][]): number => chain.slice(1).reduce((sum, [x, y], i) => sum + Math.hypot(x - chain[i]![0], y - chain[i]![1]), 0);
+function chainsCross(a: Float64Array, b: Float64Array): boolean {
+  for (let i = 0; i + 3 < a.length; i += 2) {
+    for (let j = 0; j + 3 < b.length; j += 2) {
+      if (Math.abs(a[i]! - b[j]!) > 0.1 && b.length > 4) continue;
+      if (segmentsCross(a[i]!, a[i + 1]!, a[i + 2]!, a[i + 3]!, b[j]!, b[j + 1]!, b[j + 2]!, b[j + 3]!)) return true;
+    }
+  }
+  return false;
+}
+
+function lengthOf(chain: Float64Array): number {
+  let sum = 0;
+  for (let i = 2; i < chain.length; i += 2) sum += Math.hypot(chain[i]! - chain[i - 2]!, chain[i + 1]! - chain[i - 1]!);
+  return sum;
+}
 
 /** Distance of a point from a rounded convex shape at the origin (m), negative inside. */
 export function distanceTo(shape: ShapeSpec, x: number, y: number): number {
