@@ -18,6 +18,8 @@ export type SleeveMarks = Readonly<Record<'lowerSleeve' | 'upperSleeve' | 'outer
 
 /** The sterile part of the sleeve ends this far above the elbow, in centimetres. */
 const ABOVE_ELBOW_CM = 5;
+/** Further than any cloth of the shoulder reaches, in centimetres. */
+const FAR_CM = 40;
 
 /** Directions of the two halves of an arm, in radians, added to its line. */
 interface Arm extends ArmLine {
@@ -89,8 +91,8 @@ function onCloth(pen: Pen, path: PathData, mark: SurfaceMark): void {
 
 /** Everything from the neck to the seam above the elbow. */
 function paintOuterMark(pen: Pen, { shoulder, elbow, upperAngle }: Arm, mark: SurfaceMark): void {
-  const seam = [along(elbow, upperAngle, -ABOVE_ELBOW_CM, 9), along(elbow, upperAngle, -ABOVE_ELBOW_CM, -9)];
-  const beyond = [along(shoulder, upperAngle, -16, -16), along(shoulder, upperAngle, -16, 16)];
+  const seam = [along(elbow, upperAngle, -ABOVE_ELBOW_CM, FAR_CM), along(elbow, upperAngle, -ABOVE_ELBOW_CM, -FAR_CM)];
+  const beyond = [along(shoulder, upperAngle, -FAR_CM, -FAR_CM), along(shoulder, upperAngle, -FAR_CM, FAR_CM)];
   onCloth(pen, polygon([...seam, ...beyond]), mark);
 }
 

@@ -1,10 +1,11 @@
 import type { SurfaceMark } from '../../../core/room/picture.ts';
-import { ACCENT, GLOVE_LINE } from '../palette.ts';
+import { ACCENT, BREAK, GLOVE_LINE } from '../palette.ts';
 import { turning } from '../pen/affine.ts';
 import { ellipsePath } from '../pen/curves.ts';
-import { paintMark } from '../pen/hatch.ts';
+import { paintMark, paintPattern } from '../pen/hatch.ts';
 import { joinPaths, parsePath, type PathData } from '../pen/pathData.ts';
 import type { Pen } from '../pen/pen.ts';
+import type { Shade } from '../pen/shade.ts';
 import { ASSISTANT_HAND_SHADE, CUFF_SHADE, GLOVE_SHADE } from '../pen/shades.ts';
 import { outlinesOf, type Outlines } from './outlines.ts';
 import type { Finger, FingerLayer, HandShape } from './poses.ts';
@@ -26,7 +27,9 @@ export interface HandDrawing {
 export const NO_MARKS: HandDrawing['marks'] = { fingers: 'sterile', palm: 'sterile', back: 'sterile', cuff: 'sterile' };
 
 const CUFF = parsePath('M2 -26C-10 -28 -22 -32 -32 -35C-44 -38 -54 -40 -68 -42C-72 -28 -72 28 -68 41C-54 40 -44 38 -32 35C-22 33 -10 29 2 27Z');
-const CUFF_ROOT = parsePath('M4 -25.6C-4 -26.4 -10 -28 -16 -30L-16 30C-10 28.4 -4 27 4 26.6Z');
+const CUFF_ROOT = parsePath('M14 -26C4 -25 -4 -25.4 -10 -26.6C-18 -29 -26 -31.6 -34 -34L-34 34C-26 32 -18 29.4 -10 27.2C-4 26 4 25.6 14 26Z');
+/** Fades out to both sides, so that no edge is seen where the cuff ends in the hand. */
+const CUFF_ROOT_SHADE: Shade = { stops: [[0, '#F4EEDF00'], [0.42, '#F4EEDF'], [0.72, '#F4EEDF'], [1, '#F4EEDF00']], axis: [-34, 0, 14, 0] };
 const BARE_ROOT = parsePath('M10 -27.6C0 -27 -8 -27 -14 -27.4L-14 28C-8 27.4 0 27.6 10 29.6Z');
 const THUMB_ROOT = parsePath('M-6 -26C6 -30 16 -36 30 -40L46 -30C44 -16 30 -2 16 2L-6 6Z');
 const WRIST = ellipsePath(0, 0, 26.4);
@@ -94,21 +97,23 @@ class HandBody {
     paintMark(this.pen, this.outlines[finger], this.hand.marks.fingers);
   }
 
-  paintPalmEdge(): void { this.pen.path(this.hand.shape.palm, this.style); }
+  /** The palm covers the inner half of this line later, so it is drawn twice as wide. */
+  paintPalmEdge(): void { this.pen.path(this.hand.shape.palm, { ...this.style, weight: this.pen.weights.k * 1.8 }); }
 
   /** The palm covers the roots of the fingers and the end of the cuff. */
   paintPalm(): void {
     const { palm } = this.hand.shape;
     const { marks } = this.hand;
-    this.pen.path(palm, { fill: this.style.fill });
-    if (this.gloved) {
-      this.pen.path(WRIST_FILL, { fill: this.style.fill });
-      this.cuffPen.path(CUFF_ROOT, { fill: GLOVE_SHADE });
-    } else this.pen.path(BARE_ROOT, { fill: this.style.fill });
-    // The back of the hand is what the viewer sees; the palm side shows at its lower edge.
-    const worse = marks.back === 'sterile' ? marks.palm : marks.back;
-    if (worse === 'became') this.pen.clipped(palm, () => paintMark(this.pen, palm, worse));
-    else paintMark(this.pen, palm, worse);
+    const { fill } = this.style;
+    this.pen.path(palm, { fill });
+    this.pen.path(this.gloved ? WRIST_FILL : BARE_ROOT, { fill });
+    if (this.gloved && marks.cuff === 'sterile') this.cuffPen.path(CUFF_ROOT, { fill: CUFF_ROOT_SHADE });
+    // The back of the hand is what the viewer sees; the palm side shows only where the back is as it was.
+    const mark = marks.back === 'sterile' ? marks.palm : marks.back;
+    if (mark === 'sterile') return;
+    paintPattern(this.pen, palm, mark);
+    if (this.gloved) paintPattern(this.pen, WRIST_FILL, mark);
+    this.pen.clipped(palm, () => this.pen.path(palm, { line: mark === 'became' ? BREAK : this.style.line, weight: 'd' }));
   }
 
   paintThumbRoot(): void {

@@ -1,5 +1,6 @@
 import type { Frame } from '../frame.ts';
 import { QUIET_INK } from '../palette.ts';
+import { levelStretches } from '../art/level.ts';
 import { drawLabel, type LabelArt } from './labelArt.ts';
 import { arrange, type Box, type PlacedLabel } from './arrange.ts';
 import { labelPlaces } from './places.ts';
@@ -9,6 +10,8 @@ const PERIOD_MS = 500;
 const SLOW_PERIOD_MS = 2500;
 const LEVEL_WORDS = 'no hands below';
 const LEVEL_WORDS_FROM_PX_PER_M = 600;
+/** So much of the words' width must be seen of the line. */
+const LEVEL_PART = 0.6;
 
 /** Names in the room with their leader lines. */
 export class Labels {
@@ -77,13 +80,13 @@ export class Labels {
 }
 
 /** Where the words begin under the level line, in CSS pixels; they are left out where the room is seen from afar. */
-function levelCorner({ picture: { levelX, levelY }, camera }: Frame, wide: number): { x: number; y: number } | null {
-  if (levelX.length < 2 || camera.pxPerM < LEVEL_WORDS_FROM_PX_PER_M) return null;
-  const start = camera.roomToScreen(levelX[0]!, levelY[0]!);
-  let lowest = start.y;
-  levelX.forEach((x, i) => {
-    const point = camera.roomToScreen(x, levelY[i]!);
-    if (point.x < start.x + wide) lowest = Math.max(lowest, point.y);
-  });
-  return { x: start.x, y: lowest + 3 };
+function levelCorner({ picture, camera }: Frame, wide: number): { x: number; y: number } | null {
+  if (camera.pxPerM < LEVEL_WORDS_FROM_PX_PER_M) return null;
+  for (const stretch of levelStretches(picture)) {
+    const [a, b] = [stretch[0]!, stretch.at(-1)!].map(([x, y]) => camera.roomToScreen(x, y)) as [{ x: number; y: number }, { x: number; y: number }];
+    const left = Math.max(a.x, 8);
+    const right = Math.min(b.x, camera.widthPx - 8);
+    if (right - left >= LEVEL_PART * wide) return { x: left, y: Math.max(a.y, b.y) + 3 };
+  }
+  return null;
 }

@@ -29,7 +29,7 @@ export function labelPlaces(picture: RoomPicture): LabelPlace[] {
     const bare = Math.min(cord.x.length - 1, covered + 12);
     const film = Math.round(covered * 0.45);
     if (covered > 4) add('sheathed cord', cord.x[film]!, cord.y[film]!, [[60, -120, 'left'], [60, -70, 'left'], [-60, -110, 'right'], [60, 60, 'left']]);
-    if (bare > covered) add('bare cord', cord.x[bare]!, cord.y[bare]!, [[46, -70, 'left'], [50, 46, 'left'], [-40, -90, 'right'], [-50, 50, 'right']]);
+    if (bare > covered) add('bare cord', cord.x[bare]!, cord.y[bare]!, [[46, -70, 'left'], [34, -24, 'left'], [-34, 20, 'right'], [50, 46, 'left'], [-40, -90, 'right']]);
   }
   for (const item of picture.items) {
     if (item.kind === 'probe' && !item.gone) add('probe in its sheath', item.x - item.c * 0.05, item.y - item.s * 0.05, [[-30, -130, 'right'], [40, -120, 'left'], [-60, -70, 'right']]);

@@ -22,8 +22,14 @@ export function smooth(points: readonly Point[], closed = false, path: PathData 
   return path;
 }
 
+export function polyline(points: readonly Point[]): PathData {
+  return { ops: points.map((_, i) => (i === 0 ? MOVE : LINE)), xy: points.flat() };
+}
+
 export function polygon(points: readonly Point[]): PathData {
-  return { ops: [...points.map((_, i) => (i === 0 ? MOVE : LINE)), CLOSE], xy: points.flat() };
+  const path = polyline(points);
+  path.ops.push(CLOSE);
+  return path;
 }
 
 /** Area between two smooth lines that run the same way. */

@@ -1,10 +1,10 @@
 import type { SurfaceMark } from '../../../core/room/picture.ts';
-import { BREAK, BREAK_TINT, HATCH, PREPARED_DOT } from '../palette.ts';
+import { BREAK, BREAK_TINT, HATCH } from '../palette.ts';
 import { applyTo } from './affine.ts';
 import type { PathData } from './pathData.ts';
 import type { Pen } from './pen.ts';
 
-type Tile = 'fine' | 'bold' | 'dots';
+type Tile = 'fine' | 'bold';
 const tiles = new Map<string, CanvasPattern>();
 
 /**
@@ -12,20 +12,15 @@ const tiles = new Map<string, CanvasPattern>();
  * pen's frame, so that it does not crawl over a moving hand.
  */
 export function paintMark(pen: Pen, path: PathData | string, mark: SurfaceMark, anchor: readonly [number, number] = [0, 0], alpha = 1): void {
-  if (mark === 'sterile' || mark === 'prepared') return;
-  pen.trace(path);
-  fillWith(pen, mark === 'became' ? 'bold' : 'fine', anchor, alpha);
-  if (mark === 'became') {
-    pen.ctx.strokeStyle = BREAK;
-    pen.ctx.lineWidth = pen.weights.k * pen.density;
-    pen.ctx.lineCap = 'round';
-    pen.ctx.stroke();
-  }
+  paintPattern(pen, path, mark, anchor, alpha);
+  if (mark === 'became') pen.path(path, { line: BREAK });
 }
 
-/** Fills the current path of the canvas. */
-function fillWith(pen: Pen, tile: Tile, anchor: readonly [number, number], alpha: number): void {
-  const pattern = patternFor(tile, pen.density);
+/** The pattern alone, without the outline of what became unsterile. */
+export function paintPattern(pen: Pen, path: PathData | string, mark: SurfaceMark, anchor: readonly [number, number] = [0, 0], alpha = 1): void {
+  if (mark === 'sterile' || mark === 'prepared') return;
+  pen.trace(path);
+  const pattern = patternFor(mark === 'became' ? 'bold' : 'fine', pen.density);
   const [x, y] = applyTo(pen.map, anchor[0], anchor[1]);
   pattern.setTransform(new DOMMatrix([1, 0, 0, 1, Math.round(x), Math.round(y)]));
   pen.ctx.globalAlpha = alpha;
@@ -43,24 +38,18 @@ function patternFor(tile: Tile, density: number): CanvasPattern {
 }
 
 function makeTile(tile: Tile, density: number): CanvasPattern {
-  const side = Math.round((tile === 'fine' ? 7 : tile === 'bold' ? 11 : 8) * density);
+  const side = Math.round((tile === 'fine' ? 7 : 11) * density);
   const canvas = document.createElement('canvas');
   canvas.width = canvas.height = side;
   const ctx = canvas.getContext('2d')!;
-  if (tile === 'dots') {
-    ctx.fillStyle = PREPARED_DOT;
-    ctx.arc(side / 2, side / 2, 1.2 * density, 0, 2 * Math.PI);
-    ctx.fill();
-  } else {
-    if (tile === 'bold') {
-      ctx.fillStyle = `${BREAK_TINT}D1`;
-      ctx.fillRect(0, 0, side, side);
-    }
-    ctx.strokeStyle = tile === 'fine' ? HATCH : BREAK;
-    ctx.lineWidth = (tile === 'fine' ? 0.9 : 2.1) * density;
-    slants(ctx, side, 1);
-    if (tile === 'bold') slants(ctx, side, -1);
+  if (tile === 'bold') {
+    ctx.fillStyle = `${BREAK_TINT}D1`;
+    ctx.fillRect(0, 0, side, side);
   }
+  ctx.strokeStyle = tile === 'fine' ? HATCH : BREAK;
+  ctx.lineWidth = (tile === 'fine' ? 0.85 : 2.1) * density;
+  slants(ctx, side, 1);
+  if (tile === 'bold') slants(ctx, side, -1);
   return ctx.createPattern(canvas, 'repeat')!;
 }
 
