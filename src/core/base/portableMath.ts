@@ -1,7 +1,7 @@
 /**
  * Elementary functions built only from + − × ÷, sqrt and floor, which IEEE 754 defines to the last bit.
  * JavaScript engines disagree in the last bit of Math.sin and its kin, so the simulation core uses these instead.
- * Accuracy: better than 1e-14 absolute for |x| ≤ 1e4 (Taylor and continued series on reduced arguments).
+ * Accuracy of sin and cos: 1e-15 absolute near zero, 1e-12 at |x| = 1e4 (Taylor series after reduction by multiples of π/2).
  */
 export const PI = 3.141592653589793;
 const HALF_PI = PI / 2;
@@ -64,10 +64,10 @@ export function exp(x: number): number {
 
 const sineSeries = (x: number): number => {
   const z = x * x;
-  return x * (1 + z * (-1 / 6 + z * (1 / 120 + z * (-1 / 5040 + z * (1 / 362880 + z * (-1 / 39916800 + z / 6227020800))))));
+  return x * (1 + z * (-1 / 6 + z * (1 / 120 + z * (-1 / 5040 + z * (1 / 362880 + z * (-1 / 39916800 + z * (1 / 6227020800 - z / 1307674368000)))))));
 };
 
 const cosineSeries = (x: number): number => {
   const z = x * x;
-  return 1 + z * (-0.5 + z * (1 / 24 + z * (-1 / 720 + z * (1 / 40320 + z * (-1 / 3628800 + z * (1 / 479001600 - z / 87178291200))))));
+  return 1 + z * (-0.5 + z * (1 / 24 + z * (-1 / 720 + z * (1 / 40320 + z * (-1 / 3628800 + z * (1 / 479001600 + z * (-1 / 87178291200 + z / 20922789888000)))))));
 };
