@@ -6,7 +6,7 @@ import type { Rule } from './rules/rule.ts';
 import type { Reach, Surface } from './surface.ts';
 
 /** Parts of one thing that meet the same unsterile thing within this many steps (2 s) are one mishap. */
-export const ONE_MISHAP_STEPS = 240;
+const ONE_MISHAP_STEPS = 240;
 
 const REACHES: readonly Reach[] = ['none', 'field', 'device', 'site'];
 const SEVERITIES: readonly Severity[] = ['minor', 'major', 'critical'];
@@ -154,7 +154,7 @@ function changeNote(state: LedgerState, number: number, part: Partial<BreakNote>
   state.notes = state.notes.map((note, k) => (k === number - 1 ? { ...note, ...part } : note));
 }
 
-export function breakOf(state: LedgerState, number: number): Break {
+function breakOf(state: LedgerState, number: number): Break {
   const known = state.breaks[number - 1];
   assert(known !== undefined, `break ${number} exists`);
   return known;
