@@ -106,7 +106,7 @@ export const scenarioSchema = z.strictObject({
     .strictObject({
       lengthM: metres(1, 2.6, 1.9).describe('from the probe to the outlet; the rest hangs on the machine'),
       coveredM: metres(0.2, 2.5, 1.2).describe('length of cord inside the sheath, from the probe'),
-      slackM: metres(0, 0.8, 0.55).describe('cord laid in turns on the field, beyond the straight way from the probe over the edge'),
+      slackM: metres(0, 0.8, 0.45).describe('cord laid in turns on the field, beyond the straight way from the probe over the edge'),
       clipN: metres(0, 20, 6).describe('pull at which the clip that ties the cord to the drape inside the edge lets go; 0 is no clip'),
       massKgPerM: metres(0.04, 0.12, 0.077),
       radiusM: metres(0.0025, 0.005, 0.0035),

@@ -219,16 +219,3 @@ describe('it never cries wolf', () => {
     expect(spoiled(replay(facts))).toEqual([]);
   });
 });
-
-it('takes in 10,000 facts in well under the time of a click', () => {
-  const list = Array.from({ length: 5000 }, (_, k): Episode => ({ a: SURFACES[k % 11]!.id, b: SURFACES[(k * 7 + 1 + (k % 3)) % 15]!.id, begin: 1 + k * 4, end: 3 + k * 4 })).filter(({ a, b }) => a !== b);
-  const facts = touchLog(list);
-  expect(facts.length).toBeGreaterThan(9000);
-  const times = Array.from({ length: 25 }, () => {
-    const from = performance.now();
-    replay(facts);
-    return performance.now() - from;
-  });
-  // The budget for a what-if is 20 ms on a free machine; the best of 25 runs and three times the budget leave room for a busy one.
-  expect(Math.min(...times)).toBeLessThan(60);
-});
