@@ -8,7 +8,7 @@ import { ALLOWED_PAIRS } from '../../../src/core/ledger/rules/allowedPairs.ts';
 import { RULE_BOOK } from '../../../src/core/ledger/rules/ruleBook.ts';
 import { insertRemedy, removeFacts, removeTouch } from '../../../src/core/ledger/whatIf.ts';
 import type { Episode } from './generatedLog.ts';
-import { ADDED, KEPT_IDS, NEVER_IDS, SURFACES, episodes, logs, touchLog } from './generatedLog.ts';
+import { ADDED, KEPT_IDS, NEVER_IDS, episodes, logs, touchLog } from './generatedLog.ts';
 import { spoiled, surface } from './log.ts';
 
 const RUNS = { numRuns: 400, seed: 20 };
