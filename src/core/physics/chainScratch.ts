@@ -1,42 +1,47 @@
-/** Work arrays of the chain solve, as long as the longest strand. Index k is a link or node counted from the strand's start. */
+/** Work arrays of the chain solve, as long as the longest strand. Index k is a node, or the link after it, counted from the strand's start. */
 export class ChainScratch {
-  /** Unit vector and excess length of each link at the predicted positions. */
+  /** Unit vector and excess length (m) of each link at the predicted positions. */
   readonly dirX: Float64Array;
   readonly dirY: Float64Array;
   readonly excess: Float64Array;
-  /** The tridiagonal system, its right side that becomes the solution, and the eliminated pivots. */
+  /** What node k adds to the system: to the diagonals of the links before and after it, and off the diagonal of both rows. */
+  readonly before: Float64Array;
+  readonly after: Float64Array;
   readonly lower: Float64Array;
-  readonly diagonal: Float64Array;
   readonly upper: Float64Array;
-  readonly multiplier: Float64Array;
+  /** What its offset adds to the right sides of the links before and after it. */
+  readonly shiftBefore: Float64Array;
+  readonly shiftAfter: Float64Array;
+  /** Eliminated pivots and right sides, and the solution: minus the tension times h². */
   readonly pivot: Float64Array;
-  /** Nodes whose answer to a force is a matrix (held, or touching something fixed), that matrix (1/kg) and an offset (m). */
-  readonly isSpecial: Uint8Array;
-  readonly xx: Float64Array;
-  readonly xy: Float64Array;
-  readonly yx: Float64Array;
-  readonly yy: Float64Array;
+  readonly forward: Float64Array;
+  readonly multiplier: Float64Array;
+  /** Displacement (m) by which a touching node closes its contact, apart from the chain. */
   readonly offsetX: Float64Array;
   readonly offsetY: Float64Array;
+  /** Touching nodes of the strand: `touching` of them. */
+  touching = 0;
+  readonly touch: Int32Array;
   /** Tension (N) at which a link yields because its glued end peels, or −1. */
   readonly yieldTension: Float64Array;
 
   constructor(size: number) {
-    this.dirX = new Float64Array(size);
-    this.dirY = new Float64Array(size);
-    this.excess = new Float64Array(size);
-    this.lower = new Float64Array(size);
-    this.diagonal = new Float64Array(size);
-    this.upper = new Float64Array(size);
-    this.multiplier = new Float64Array(size);
-    this.pivot = new Float64Array(size);
-    this.isSpecial = new Uint8Array(size);
-    this.xx = new Float64Array(size);
-    this.xy = new Float64Array(size);
-    this.yx = new Float64Array(size);
-    this.yy = new Float64Array(size);
-    this.offsetX = new Float64Array(size);
-    this.offsetY = new Float64Array(size);
-    this.yieldTension = new Float64Array(size).fill(-1);
+    const numbers = (): Float64Array => new Float64Array(size + 1);
+    this.dirX = numbers();
+    this.dirY = numbers();
+    this.excess = numbers();
+    this.before = numbers();
+    this.after = numbers();
+    this.lower = numbers();
+    this.upper = numbers();
+    this.shiftBefore = numbers();
+    this.shiftAfter = numbers();
+    this.pivot = numbers();
+    this.forward = numbers();
+    this.multiplier = numbers();
+    this.offsetX = numbers();
+    this.offsetY = numbers();
+    this.touch = new Int32Array(size + 1);
+    this.yieldTension = numbers().fill(-1);
   }
 }

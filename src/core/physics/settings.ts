@@ -45,6 +45,8 @@ export class Settings {
   readonly tautFrom = 1e-4;
   /** Most chain solves per sub-step while contact states settle: a slip front moves one node per solve. */
   readonly stateRounds = 24;
+  /** In the first of these rounds nodes may also be caught again; after them only let loose, so that the search ends. */
+  readonly tightenRounds = 5;
   readonly rigidRounds = 12;
   /** Overlap that rigid contacts keep, so that they do not come and go. */
   readonly rigidRest = 2e-5;
