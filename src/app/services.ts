@@ -1,4 +1,5 @@
 import type { Result } from '../core/base/result.ts';
+import type { RemedyId } from '../core/commands/command.ts';
 import type { RunFile } from '../core/recording/recording.ts';
 import type { Verification } from '../core/recording/verifyRun.ts';
 import type { RunResult } from '../core/run/result.ts';
@@ -32,6 +33,8 @@ export interface RuleWords {
   /** How a break of it is told; `{surface}` and `{against}` stand for the words of the surfaces. */
   readonly sentence: string;
   readonly source: string;
+  /** What answers a break of it, the most fitting first. */
+  readonly remedies: readonly RemedyId[];
 }
 
 /** What an opened file turned out to be. */

@@ -1,4 +1,5 @@
 import { otherSide } from '../../core/base/side.ts';
+import { FlickGuard } from './FlickGuard.ts';
 import { PointerFollow } from './followPointer.ts';
 import type { HandsControl } from './HandsControl.ts';
 import { PressGrip } from './PressGrip.ts';
@@ -19,6 +20,7 @@ const forMouse = (event: PointerEvent): boolean => event.pointerType !== 'touch'
 export class MouseDriver {
   private follow: PointerFollow | null = null;
   private readonly grip = new PressGrip();
+  private readonly flicks = new FlickGuard();
   private panning = false;
   private straying = 0;
 
@@ -31,6 +33,7 @@ export class MouseDriver {
   takeHoldAnew(): void {
     this.follow = null;
     this.grip.forget();
+    this.flicks.forget();
   }
 
   attach(room: HTMLElement, signal: AbortSignal): void {
@@ -74,6 +77,7 @@ export class MouseDriver {
     const px = Math.abs(event.movementX) + Math.abs(event.movementY);
     if (!this.leads(px)) return;
     this.grip.moved(px);
+    if (!this.calm(px, event.timeStamp)) return;
     const at = this.view.toRoom(event.clientX, event.clientY);
     const side = this.hands.active;
     if (!this.follow) {
@@ -82,6 +86,17 @@ export class MouseDriver {
     }
     const to = this.follow.moveTo(at);
     this.hands.moveTo(side, to.x, to.y);
+  }
+
+  /** Whether the pointer leads now; a flick takes back what it has led so far. */
+  private calm(px: number, atMs: number): boolean {
+    if (!this.view.inRealTime()) return true;
+    const side = this.hands.active;
+    const { x, y } = this.hands.targetOf(side);
+    const change = this.flicks.moved(px, atMs, { x, y });
+    if (change === 'flickBegan') this.hands.moveTo(side, this.flicks.before.x, this.flicks.before.y);
+    if (change !== 'led') this.follow = null;
+    return change === 'led' || change === 'flickEnded';
   }
 
   private leads(px: number): boolean {

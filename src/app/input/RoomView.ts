@@ -6,6 +6,8 @@ export interface RoomView {
   toRoom(clientX: number, clientY: number): Point;
   /** Where the hand is now, in metres. */
   handAt(side: Side): Point;
+  /** False while a test makes the steps: then the speed of the pointer says nothing. */
+  inRealTime(): boolean;
   zoom(factor: number, clientX: number, clientY: number): void;
   pan(dxPx: number, dyPx: number): void;
 }

@@ -15,11 +15,13 @@ interface PaceChoiceProps {
 export const PaceChoice = ({ value, onChange }: PaceChoiceProps) => (
   <fieldset class="choice-row">
     <legend>Pace</legend>
-    {PACES.map(({ slowdown, words }) => (
-      <label key={slowdown} class="choice">
-        <input type="radio" name="pace" checked={value === slowdown} onChange={() => onChange(slowdown)} />
-        {words}
-      </label>
-    ))}
+    <div class="choices-inline">
+      {PACES.map(({ slowdown, words }) => (
+        <label key={slowdown} class="choice">
+          <input type="radio" name="pace" checked={value === slowdown} onChange={() => onChange(slowdown)} />
+          {words}
+        </label>
+      ))}
+    </div>
   </fieldset>
 );

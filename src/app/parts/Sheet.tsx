@@ -1,8 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { KeyCap } from './KeyCap.tsx';
 
 interface SheetProps {
   readonly title: string;
+  /** A long sheet to read, with its way back at the top. */
   readonly wide?: boolean;
   readonly onClose: () => void;
   readonly children: ComponentChildren;
@@ -26,7 +28,14 @@ export function Sheet({ title, wide, onClose, children }: SheetProps) {
   };
   return (
     <dialog ref={dialog} class={wide ? 'sheet sheet-wide' : 'sheet'} aria-labelledby="sheet-title" onCancel={cancel}>
-      <h2 id="sheet-title">{title}</h2>
+      <header class="sheet-head">
+        <h2 id="sheet-title">{title}</h2>
+        {wide && (
+          <button autofocus onClick={onClose}>
+            Back <KeyCap>Esc</KeyCap>
+          </button>
+        )}
+      </header>
       {children}
     </dialog>
   );

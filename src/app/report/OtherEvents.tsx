@@ -2,13 +2,13 @@ import type { RunResult } from '../../core/run/result.ts';
 import { clockText } from '../parts/clockText.ts';
 import { capital } from '../parts/sentence.ts';
 import { REMEDY_SENTENCES } from '../run/words.ts';
-import { emptyNotices, secondsAt } from './reportFacts.ts';
+import { secondsAt } from './reportFacts.ts';
 
-/** What else happened: remedies, notices that had nothing to answer, cues. In order of time. */
+/** What else happened: remedies, notices, cues. In order of time. */
 export function OtherEvents({ result }: { readonly result: RunResult }) {
   const events = [
     ...result.remedies.map((remedy) => ({ step: remedy.startStep, words: `You ${REMEDY_SENTENCES[remedy.remedy]}.` })),
-    ...emptyNotices(result).map((step) => ({ step, words: 'You said that sterility was broken; nothing was.' })),
+    ...result.notices.map(({ step, breaks }) => ({ step, words: breaks.length > 0 ? 'You said that sterility was broken.' : 'You said that sterility was broken; nothing was.' })),
     ...result.cues.map((cue) => ({ step: cue.step, words: capital(cue.words) })),
   ].sort((a, b) => a.step - b.step);
   return (

@@ -4,6 +4,7 @@ import type { Reach } from '../../core/ledger/surface.ts';
 import type { RunResult } from '../../core/run/result.ts';
 import { durationText } from '../parts/clockText.ts';
 import { counted, listed } from '../parts/sentence.ts';
+import { groupWords, spreadGroups } from '../parts/spreadGroups.ts';
 import { REMEDY_SENTENCES } from '../run/words.ts';
 
 export const secondsAt = (step: number): number => step / STEPS_PER_SECOND;
@@ -43,11 +44,11 @@ export interface ChainRow {
 /** The chain of a break from the root to all that it reached. */
 export function chainRows(broken: Break, words: Readonly<Record<string, string>>): readonly ChainRow[] {
   const wordsOf = (id: string): string => words[id] ?? id;
-  return broken.spread.map((spread, k) => ({
+  return spreadGroups(broken).map(({ step, surfaces, from }, k) => ({
     number: k + 1,
-    step: spread.step,
-    surface: wordsOf(spread.surface),
-    how: spread.from !== null ? `touched ${wordsOf(spread.from)}` : broken.against !== null ? `met ${wordsOf(broken.against)}` : 'root',
+    step,
+    surface: groupWords(surfaces, wordsOf),
+    how: from !== null ? `touched ${wordsOf(from)}` : broken.against !== null ? `met ${wordsOf(broken.against)}` : 'root',
   }));
 }
 
@@ -58,9 +59,6 @@ export function summaryWords({ breaks, notices }: RunResult): string {
   const remedied = breaks.filter((broken) => broken.remediedStep !== null).length;
   return `${counted(breaks.length, 'break')}: ${noticed} noticed, ${remedied} remedied.`;
 }
-
-/** Times of notices that answered no break. */
-export const emptyNotices = ({ notices }: RunResult): readonly number[] => notices.filter((notice) => notice.breaks.length === 0).map((notice) => notice.step);
 
 /** "1.24 m", "3.1 cm", "4 mm": a length in the unit in which one would say it. */
 export function lengthText(metres: number): string {

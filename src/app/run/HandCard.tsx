@@ -26,9 +26,12 @@ export function HandCard({ live, side, drawHand }: HandCardProps) {
       <span class="hand-words">
         <span class="hand-name">{capital(side)} hand</span>
         <span>{held.what}</span>
-        {shown && <span class={broken ? 'hand-state broken-words' : 'hand-state'}>{held.state}</span>}
+        {shown && <span class={broken ? 'hand-state broken-words' : 'hand-state'}>{shortState(held.state)}</span>}
       </span>
       {active && <span class="hand-active">active</span>}
     </button>
   );
 }
+
+/** All parts of a hand together are the whole glove. */
+const shortState = (state: string): string => (['fingers', 'palm', 'back', 'cuff'].every((part) => state.includes(part)) ? 'whole glove became unsterile' : state);

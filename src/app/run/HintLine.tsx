@@ -1,16 +1,19 @@
 import { KeyCap } from '../parts/KeyCap.tsx';
+import type { RuleWords } from '../services.ts';
+import { hintText } from './hintText.ts';
 import type { LiveRun } from './LiveRun.ts';
 
 interface HintLineProps {
   readonly live: LiveRun;
   readonly roomHasFocus: boolean;
+  readonly ruleWords: (rule: string) => RuleWords;
 }
 
 /** What to do now, and the keys that are at hand. */
-export function HintLine({ live, roomHasFocus }: HintLineProps) {
+export function HintLine({ live, roomHasFocus, ruleWords }: HintLineProps) {
   return (
     <footer class="hint-line">
-      <p class="hint">{live.run.progress.hint}</p>
+      <p class="hint" role="status">{hintText(live, ruleWords)}</p>
       <p class="hint-keys">
         {roomHasFocus ? <RoomKeys /> : <PanelKeys />}
       </p>

@@ -21,7 +21,7 @@ const OTHERS: readonly (readonly [readonly string[], string])[] = [
 
 /** The keys as they lie under two hands, and the rest in a list. */
 export const KeyClusters = () => (
-  <section aria-label="Keys">
+  <section class="keys" aria-label="Keys">
     <div class="clusters">
       {CLUSTERS.map(({ title, rows, notes }) => (
         <div key={title} class="cluster">
@@ -36,8 +36,8 @@ export const KeyClusters = () => (
           <p>{notes}</p>
         </div>
       ))}
+      <p class="small">While the mouse leads, Q E R F serve the active hand.</p>
     </div>
-    <p class="small">While the mouse leads, Q E R F serve the active hand.</p>
     <dl class="key-list">
       {OTHERS.map(([keys, words]) => (
         <div key={words}>

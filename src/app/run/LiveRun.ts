@@ -51,12 +51,13 @@ export class LiveRun {
   cue: CueReport | null = null;
   newBreak: Break | null = null;
   note: Note | null = null;
+  /** The clock stands and only `stepMany` makes steps. */
+  held = false;
   private readonly recorder: Recorder;
   private readonly keeper: RunKeeper;
   private readonly listeners = new Set<() => void>();
   private readonly log: { readonly step: number; readonly command: Command }[] = [];
   private version = 0;
-  private held = false;
 
   constructor(parts: LiveRunParts) {
     this.run = parts.run;

@@ -75,6 +75,7 @@ function viewOf(room: HTMLElement, stage: StagePort, live: LiveRun): RoomView {
   return {
     toRoom: (clientX, clientY) => stage.screenToRoom(...inRoom(clientX, clientY)),
     handAt: (side) => live.current.hands[side],
+    inRealTime: () => !live.held,
     zoom: (factor, clientX, clientY) => stage.zoom(factor, ...inRoom(clientX, clientY)),
     pan: (dx, dy) => stage.pan(dx, dy),
   };

@@ -112,11 +112,11 @@ export function RunPage({ live, mountStage, ruleWords, onEnded, onLeave, onRoomR
           }}
         />
         {live.coaching === 'shown' && <Legend />}
-        <RunMessages live={live} ruleWords={ruleWords} />
+        <RunMessages live={live} stage={stage} ruleWords={ruleWords} />
         <ScreenButtons hands={live.hands} />
         <ZoomButtons onZoom={zoom} onFrame={(framing) => stage?.fit(framing)} />
       </main>
-      <HintLine live={live} roomHasFocus={inRoom} />
+      <HintLine live={live} roomHasFocus={inRoom} ruleWords={ruleWords} />
       <aside class="panel" aria-label="Hands and remedies">
         <RunActions onPause={() => live.mode.send({ type: 'pause' })} onHelp={() => open('help')} onEnd={() => open('end')} />
         <RunPanel

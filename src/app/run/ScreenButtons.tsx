@@ -16,6 +16,9 @@ export function ScreenButtons({ hands }: { readonly hands: HandsControl }) {
 function Corner({ hands, side }: { readonly hands: HandsControl; readonly side: Side }) {
   return (
     <div class={`corner corner-${side}`} role="group" aria-label={`${side} hand`}>
+      <span class="corner-name" aria-hidden="true">
+        {side} hand
+      </span>
       <button class={hands.isClosed(side) ? 'corner-on' : undefined} onClick={() => hands.flipGrip(side)}>
         {hands.isClosed(side) ? 'Open' : 'Grip'}
       </button>

@@ -22,6 +22,16 @@ export const REMEDY_SENTENCES: Readonly<Record<RemedyId, string>> = {
   prepAndDrape: 'prepared the skin and draped again',
 };
 
+/** Remedies as advice: "change the glove". */
+export const REMEDY_ADVICE: Readonly<Record<RemedyId, string>> = {
+  coverDrape: 'cover the drape',
+  changeGlove: 'change the glove',
+  changeGownAndGloves: 'change gown and gloves',
+  newSheath: 'put on a new sheath',
+  replaceItem: 'replace the item',
+  prepAndDrape: 'prepare and drape again',
+};
+
 const BOTH_EMPTY = 'Both hands empty, still and clear of the field.';
 
 /** What a remedy waits for. */

@@ -14,12 +14,14 @@ interface CoachingChoiceProps {
 export const CoachingChoice = ({ value, onChange }: CoachingChoiceProps) => (
   <fieldset class="choice-row">
     <legend>Coaching</legend>
-    {STRENGTHS.map(({ coaching, words }) => (
-      <label key={coaching} class="choice">
-        <input type="radio" name="coaching" checked={value === coaching} onChange={() => onChange(coaching)} />
-        {words}
-      </label>
-    ))}
+    <div class="choices-inline">
+      {STRENGTHS.map(({ coaching, words }) => (
+        <label key={coaching} class="choice">
+          <input type="radio" name="coaching" checked={value === coaching} onChange={() => onChange(coaching)} />
+          {words}
+        </label>
+      ))}
+    </div>
     <p class="small choice-note">{STRENGTHS.find(({ coaching }) => coaching === value)!.meaning}</p>
   </fieldset>
 );

@@ -13,7 +13,7 @@ describe('fingers', () => {
   beforeEach(() => {
     hands = restingHands();
     room = new FakeElement();
-    const view = { toRoom, handAt: (side: 'left' | 'right') => hands.targetOf(side), zoom: () => undefined, pan: () => undefined };
+    const view = { toRoom, handAt: (side: 'left' | 'right') => hands.targetOf(side), inRealTime: () => true, zoom: () => undefined, pan: () => undefined };
     new FingerDriver(hands, view).attach(asElement(room), new AbortController().signal);
   });
 

@@ -16,7 +16,7 @@ describe('the mouse', () => {
     hands = restingHands();
     room = new FakeElement();
     zoomed = [];
-    const view = { toRoom, handAt: (side: 'left' | 'right') => hands.targetOf(side), zoom: (factor: number) => zoomed.push(factor), pan: () => undefined };
+    const view = { toRoom, handAt: (side: 'left' | 'right') => hands.targetOf(side), inRealTime: () => true, zoom: (factor: number) => zoomed.push(factor), pan: () => undefined };
     new MouseDriver(hands, view).attach(asElement(room), new AbortController().signal);
   });
 
@@ -26,6 +26,15 @@ describe('the mouse', () => {
     room.send('pointermove', mouse(510, 500, { movementX: 10 }));
     expect(hands.targetOf('right').x).toBeGreaterThan(-0.25 + 0.009);
     expect(hands.targetOf('left')).toMatchObject({ x: 0.25, y: 1.25 });
+  });
+
+  it('leaves the hand where it was when it is flicked away', () => {
+    room.send('pointermove', mouse(500, 500));
+    for (let k = 1; k <= 12; k++) room.send('pointermove', mouse(500 + 40 * k, 500, { movementX: 40, timeStamp: 8 * k }));
+    expect(hands.targetOf('right').x).toBeCloseTo(-0.25, 6);
+    for (let k = 1; k <= 20; k++) room.send('pointermove', mouse(980 + 2 * k, 500, { movementX: 2, timeStamp: 200 + 16 * k }));
+    expect(hands.targetOf('right').x).toBeGreaterThan(-0.25 + 0.02);
+    expect(hands.targetOf('right').x).toBeLessThan(-0.25 + 0.06);
   });
 
   it('starts anew where it comes back into the room', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chainRows, emptyNotices, lengthText, noticedWords, reachWords, remediedWords, shareText, summaryWords } from '../../../src/app/report/reportFacts.ts';
+import { chainRows, lengthText, noticedWords, reachWords, remediedWords, shareText, summaryWords } from '../../../src/app/report/reportFacts.ts';
 import type { RunResult } from '../../../src/core/run/result.ts';
 import { breakWith } from '../support/breakWith.ts';
 import { FakeRun } from '../support/FakeRun.ts';
@@ -43,14 +43,6 @@ describe('the summary of a run', () => {
     expect(summaryWords(resultWith({ breaks }))).toBe('2 breaks: 2 noticed, 1 remedied.');
     expect(summaryWords(resultWith({}))).toBe('No break of sterility.');
     expect(summaryWords(resultWith({ notices: [{ step: 3, breaks: [] }] }))).toBe('No break of sterility; 1 notice had nothing to answer.');
-  });
-
-  it('finds the notices that had nothing to answer', () => {
-    const notices = [
-      { step: 3, breaks: [] },
-      { step: 8, breaks: [1] },
-    ];
-    expect(emptyNotices(resultWith({ notices }))).toEqual([3]);
   });
 });
 
