@@ -6,6 +6,9 @@ import type { Strand } from './strands.ts';
 const FREE = 0;
 const STICKS = 1;
 const SLIDES = 2;
+/** Overlap and backward slip (m) below which a state is left as it is, so that rounding does not make it flip. */
+const TOUCH_M = 1e-8;
+const SLIP_M = 1e-9;
 
 /**
  * Guesses the states of touching nodes: those of the last sub-step, and for new contacts what the first contact pass says.
@@ -120,7 +123,7 @@ function reviseNode(state: SolverState, strand: Strand, i: number, mayTighten: b
   const uy = nodes.y[i] - nodes.prevY[i] - fixed.surfaceY[c];
   const load = fixed.load[c] - (fixed.gap[c] + nx * ux + ny * uy) - w * (nx * qx + ny * qy);
   if (kind === FREE) {
-    if (load <= 0 || !mayTighten) return false; // stays clear of the surface
+    if (load <= TOUCH_M || !mayTighten) return false; // stays clear of the surface
     nodes.contactState[i] = fixed.friction[c] > 0 ? STICKS : SLIDES;
     nodes.slideSign[i] = nx * uy - ny * ux > 0 ? -1 : 1;
     return true;
@@ -141,7 +144,7 @@ function reviseNode(state: SolverState, strand: Strand, i: number, mayTighten: b
   }
   if (!mayTighten || fixed.friction[c] === 0) return false;
   const rest = nodes.slideSign[i] * limit - fixed.shear[c] + pull;
-  if ((slip + rest) * nodes.slideSign[i] <= 0) return false; // slides against its friction, as it must
+  if ((slip + rest) * nodes.slideSign[i] <= SLIP_M) return false; // slides against its friction, as it must
   nodes.contactState[i] = STICKS;
   return true;
 }

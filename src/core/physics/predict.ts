@@ -17,7 +17,6 @@ function predictBodies(state: SolverState, left: number): void {
   const { bodies, settings, h } = state;
   const { dx, dy, turn, vx, vy, omega, inverseMass, inverseInertia, forceX, forceY, torque, gravityScale } = bodies;
   const cap = settings.speedCap * h;
-  const drag = 1 / (1 + h * state.settleDrag);
   for (let b = 0; b < bodies.count; b++) {
     if (bodies.isDriven(b)) {
       driveBody(state, b, left);
@@ -28,8 +27,8 @@ function predictBodies(state: SolverState, left: number): void {
       dx[b] = dy[b] = turn[b] = 0;
       continue;
     }
-    let ux = h * vx[b] * drag;
-    let uy = h * vy[b] * drag;
+    let ux = h * vx[b];
+    let uy = h * vy[b];
     const way = Math.sqrt(ux * ux + uy * uy);
     if (way > cap) {
       ux *= cap / way;

@@ -1,6 +1,7 @@
 import type { SolverState } from './solverState.ts';
 
 const WINDOW = 15; // steps between two looks at what has moved
+const SMOOTHING = 0.08; // per step, a mean over about 0.1 s
 
 /** Wakes a body with all that lay in contact with it. */
 export function wakeBody(state: SolverState, b: number): void {
@@ -132,7 +133,9 @@ export function wakeOnContact(state: SolverState): void {
 /** At the end of a step: islands of touching things that have all been calm for long enough stop exactly. */
 export function fallAsleep(state: SolverState): void {
   const { settings, stepCount } = state;
-  if (!settings.sleep || stepCount % WINDOW !== 0) return;
+  if (!settings.sleep) return;
+  smoothPositions(state);
+  if (stepCount % WINDOW !== 0) return;
   if (!measureCalm(state)) return;
   const island = joinIslands(state);
   const { bodies, strands } = state;
@@ -162,21 +165,34 @@ export function fallAsleep(state: SolverState): void {
   }
 }
 
+/** A node pinched between two contacts may tremble by tenths of a millimetre; calm is judged by where it is on average. */
+function smoothPositions(state: SolverState): void {
+  const { nodes, strands, smoothX, smoothY } = state;
+  for (const strand of strands) {
+    if (!strand.awake) continue;
+    for (let i = strand.start; i < strand.end; i++) {
+      smoothX[i] += SMOOTHING * (nodes.x[i] - smoothX[i]);
+      smoothY[i] += SMOOTHING * (nodes.y[i] - smoothY[i]);
+    }
+  }
+}
+
 /** Judges calm by real displacement over a window (a pinched node can carry a velocity without moving). True if anything is calm long enough. */
 function measureCalm(state: SolverState): boolean {
-  const { nodes, strands, bodies, settings, calmNodeX, calmNodeY, calmBody } = state;
+  const { strands, bodies, settings, smoothX, smoothY, calmNodeX, calmNodeY, calmBody } = state;
   const time = WINDOW * settings.dt;
-  const limit = settings.sleepSpeed * time;
+  const patience = Math.max(0, state.quietSeconds - settings.settleAfter - 1);
+  const limit = settings.sleepSpeed * (1 + patience / 2) * time; // the longer nothing acts, the less it takes
   let ready = false;
   for (const strand of strands) {
     if (!strand.awake) continue;
     let far2 = 0;
     for (let i = strand.start; i < strand.end; i++) {
-      const dx = nodes.x[i] - calmNodeX[i];
-      const dy = nodes.y[i] - calmNodeY[i];
+      const dx = smoothX[i] - calmNodeX[i];
+      const dy = smoothY[i] - calmNodeY[i];
       far2 = Math.max(far2, dx * dx + dy * dy);
-      calmNodeX[i] = nodes.x[i];
-      calmNodeY[i] = nodes.y[i];
+      calmNodeX[i] = smoothX[i];
+      calmNodeY[i] = smoothY[i];
     }
     strand.calm = far2 < limit * limit ? strand.calm + time : 0;
     if (strand.calm >= settings.sleepAfter) ready = true;

@@ -43,7 +43,7 @@ function columns(state: SolverState): Record<string, [Column, number]> {
   some('pairs', pairs, pairs.count, ['node', 'link', 'side', 'due']);
   some('pairs', pairs, pairs.runCount, ['runStrand', 'runOther']);
   some('pairs', pairs, pairs.runCount + 1, ['runStart']);
-  some('state', state, state.calmNodeX.length, ['calmNodeX', 'calmNodeY']);
+  some('state', state, state.calmNodeX.length, ['smoothX', 'smoothY', 'calmNodeX', 'calmNodeY']);
   some('state', state, state.calmBody.length, ['calmBody', 'knownForce']);
   return found;
 }

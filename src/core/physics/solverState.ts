@@ -53,7 +53,9 @@ export class SolverState {
   settleDrag = 0;
   /** Crossings between strands found in the last step. */
   crossings = 0;
-  /** Places at the last calm check: nodes x, nodes y, then x, y, s of bodies. */
+  /** Smoothed node positions, and those at the last calm check; poses of bodies then as x, y, s. */
+  readonly smoothX: Float64Array;
+  readonly smoothY: Float64Array;
   readonly calmNodeX: Float64Array;
   readonly calmNodeY: Float64Array;
   readonly calmBody: Float64Array;
@@ -79,6 +81,8 @@ export class SolverState {
     this.chain = new ChainScratch(this.strands.reduce((most, strand) => Math.max(most, strand.size), 3));
     this.startX = this.nodes.x.slice();
     this.startY = this.nodes.y.slice();
+    this.smoothX = this.nodes.x.slice();
+    this.smoothY = this.nodes.y.slice();
     this.calmNodeX = this.nodes.x.slice();
     this.calmNodeY = this.nodes.y.slice();
     this.calmBody = new Float64Array(3 * this.bodies.count);
