@@ -18,7 +18,8 @@ const DRAPE_STIFFNESS_N = 5000;
 const DRAPE_BENDING_NM2 = 2e-6;
 const CORD_STIFFNESS_N = 20000;
 const CORD_BENDING_NM2 = 3e-4;
-const CLIP_KG = 0.01;
+/** Inertia of the clip: weightless and heavier than a real one (10 g), so that the two chains it joins do not chatter against each other. */
+const CLIP_KG = 0.1;
 /** How far inside the edge of the bed the cord is clipped to the drape (m). */
 const CLIP_INSIDE_M = 0.05;
 
@@ -168,7 +169,7 @@ function restHeight(layout: Layout, sheets: LaidSheets, x: number, half: number)
 
 /** A clip that ties the cord to the drape so that the slack stays on the field; it holds no more than its pull. */
 function addClip(world: World): number {
-  return world.addBody({ kind: 'dynamic', x: 0, y: 5, massKg: CLIP_KG, gravityScale: 0, friction: 0, shapes: [{ verts: [[0, 0]], radius: 0.004 }], collides: 0, collidesWith: 0 });
+  return world.addBody({ kind: 'dynamic', x: 0, y: 5, massKg: CLIP_KG, lockRotation: true, gravityScale: 0, friction: 0, shapes: [{ verts: [[0, 0]], radius: 0.004 }], collides: 0, collidesWith: 0 });
 }
 
 /** Closes the clip where the cord climbs to the edge. Returns the node of the cord that it holds. */
