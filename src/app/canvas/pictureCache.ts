@@ -8,7 +8,15 @@ export type PixelBox = readonly [number, number, number, number];
 interface Kept {
   readonly ctx: CanvasRenderingContext2D;
   key: string;
+  /** For how many frames the key has been the same. */
+  age: number;
+  drawn: boolean;
 }
+
+/** A drawing is kept once it has been the same for this many frames: keeping what changes all the time costs more than it saves. */
+const KEEP_AFTER_FRAMES = 2;
+/** Kept canvases grow in steps, because a new size is a new piece of memory. */
+const STEP_PX = 64;
 
 /**
  * Keeps drawings of things that often stay as they are from frame to frame: putting a kept drawing on the screen costs a small part
@@ -24,31 +32,38 @@ export class PictureCache {
    * @param paint draws it with a pen whose frame is that of `pen`
    * @param cells where in the box there is something; the rest is not put on the screen
    */
-  draw(pen: Pen, name: string, key: string, at: readonly [number, number], box: PixelBox, paint: (pen: Pen) => void, cells?: Cells): void {
+  draw(pen: Pen, name: string, key: string, at: readonly [number, number], box: PixelBox, paint: (pen: Pen) => void, cells?: () => Cells): void {
     const [left, top] = [Math.floor(box[0]), Math.floor(box[1])];
     const [width, height] = [Math.ceil(box[2]) - left, Math.ceil(box[3]) - top];
     const [x, y] = [Math.round(at[0]) + left, Math.round(at[1]) + top];
     const screen = pen.ctx.canvas;
     if (width < 1 || height < 1 || x > screen.width || y > screen.height || x + width < 0 || y + height < 0) return;
     const kept = this.entry(name);
-    const full = `${key} ${width} ${height} ${pen.density}`;
-    if (kept.key !== full) {
-      kept.key = full;
-      const { canvas } = kept.ctx;
-      if (canvas.width !== width || canvas.height !== height) Object.assign(canvas, { width, height });
-      else kept.ctx.clearRect(0, 0, width, height);
-      kept.ctx.lineJoin = 'round';
+    const full = `${key} ${pen.density}`;
+    if (kept.key === full) kept.age++;
+    else Object.assign(kept, { key: full, age: 0, drawn: false });
+    if (kept.age < KEEP_AFTER_FRAMES) { paint(pen); return; }
+    if (!kept.drawn) {
+      kept.drawn = true;
+      clearFor(kept.ctx, width, height);
       paint(pen.onto(kept.ctx, compose(shift(-x, -y), pen.map)));
     }
-    if (cells === undefined) pen.ctx.drawImage(kept.ctx.canvas, x, y);
-    else cells.forEachRun((cx, cy, w, h) => copyPart(pen.ctx, kept.ctx.canvas, cx, cy, w, h, x, y));
+    if (cells === undefined) pen.ctx.drawImage(kept.ctx.canvas, 0, 0, width, height, x, y, width, height);
+    else cells().forEachRun((cx, cy, w, h) => copyPart(pen.ctx, kept.ctx.canvas, cx, cy, w, h, x, y));
   }
 
   private entry(name: string): Kept {
     let kept = this.kept.get(name);
-    if (kept === undefined) this.kept.set(name, (kept = { ctx: document.createElement('canvas').getContext('2d')!, key: '' }));
+    if (kept === undefined) this.kept.set(name, (kept = { ctx: document.createElement('canvas').getContext('2d')!, key: '', age: 0, drawn: false }));
     return kept;
   }
+}
+
+function clearFor(ctx: CanvasRenderingContext2D, width: number, height: number): void {
+  const [w, h] = [Math.ceil(width / STEP_PX) * STEP_PX, Math.ceil(height / STEP_PX) * STEP_PX];
+  if (ctx.canvas.width !== w || ctx.canvas.height !== h) Object.assign(ctx.canvas, { width: w, height: h });
+  else ctx.clearRect(0, 0, w, h);
+  ctx.lineJoin = 'round';
 }
 
 /** Box around points of the pen's frame, in device pixels, widened by `margin` CSS pixels. */

@@ -11,6 +11,7 @@ import { drawHand } from './hand/handThumbnail.ts';
 import { HandMotion } from './hand/handMotion.ts';
 import { Labels } from './labels/labels.ts';
 import { LAYER_PAINTERS } from './layerPainters.ts';
+import { looksSame } from './looksSame.ts';
 import { PictureCache } from './pictureCache.ts';
 import { Pen } from './pen/pen.ts';
 import { chooseBackend, type RendererChoice } from './render/chooseBackend.ts';
@@ -47,8 +48,8 @@ export interface Stage {
   destroy(): void;
 }
 
-/** Fingers, outline and labels have come to rest this long after the last change, in milliseconds. */
-const SETTLE_MS = 3000;
+/** Fingers, outline and labels have found their places this long after the last change, in milliseconds. */
+const SETTLE_MS = 700;
 /** Sharper than this is not seen and costs time. */
 const MOST_DENSITY = 2;
 
@@ -105,17 +106,18 @@ class RoomStage implements Stage {
       pen: Pen.over(ctx, this.camera.toScreen, this.density), picture, nowMs, camera: this.camera, motion: this.motion, labels: this.labels,
       markOf: marksOf(picture, this.shown), shown: this.shown, activeHand: view.activeHand, slowLabels: view.slowLabels ?? false, ultrasound: this.ultrasound, cache: this.cache,
     });
-    this.stills.update(frameOn(SCRATCH()));
-    this.backend.render((ctx) => {
+    const together = this.stills.update(frameOn(SCRATCH()));
+    this.backend.render(together, (ctx) => {
       const frame = frameOn(ctx);
+      if (!together) this.stills.paintParts(frame);
       for (const layer of MOVING_LAYERS) LAYER_PAINTERS[layer](frame);
     });
   }
 
-  /** Whether the screen shows this already, as it does while a run is paused. */
+  /** Whether the screen shows this already, as it does while nothing moves. */
   private isDrawn(picture: RoomPicture, view: StageView, nowMs: number): boolean {
     const look = `${view.activeHand} ${view.shown} ${this.camera.toScreen.join(' ')} ${this.canvas.width} ${this.canvas.height}`;
-    if (picture !== this.drawn || look !== this.look) this.settledMs = nowMs + SETTLE_MS;
+    if (this.drawn === null || look !== this.look || !looksSame(this.drawn, picture)) this.settledMs = nowMs + SETTLE_MS;
     else if (nowMs > this.settledMs) return true;
     this.drawn = picture;
     this.look = look;

@@ -1,3 +1,4 @@
+import { yokeMark } from './art/operatorBody.ts';
 import { LAYER_PAINTERS } from './layerPainters.ts';
 import { FIELD_LAYERS, STILL_GROUPS, type StillGroup } from './drawingOrder.ts';
 import type { Frame } from './frame.ts';
@@ -20,54 +21,58 @@ const OPERATOR_HALF_M = 0.36;
 const OPERATOR_TOP_M = 1.85;
 const MARGIN_PX = 4;
 
-const keep = (): Kept => ({ ctx: document.createElement('canvas').getContext('2d')!, key: '', x: 0, y: 0 });
+const keep = (opaque = false): Kept => ({ ctx: document.createElement('canvas').getContext('2d', { alpha: !opaque })!, key: '', x: 0, y: 0 });
+
+/** The picture is put together once its parts have been the same for this many frames. */
+const TOGETHER_AFTER_FRAMES = 3;
+const GROUPS = Object.keys(STILL_GROUPS) as StillGroup[];
 
 /**
- * What lies under the moving things, as one picture. Wall and furniture, the operator's body, bed and patient are each drawn once and
- * kept until the camera or they themselves change; sheets, rails and skin are laid over them anew when one of them has changed.
+ * What lies under the moving things. Wall and furniture, the operator's body, bed and patient are each drawn once and kept until the
+ * camera or they themselves change. While they and the sheets hold still, all of them are one picture.
  */
 export class StillPictures {
-  private readonly kept: Readonly<Record<StillGroup, Kept>> = { room: keep(), operator: keep(), bed: keep() };
-  private readonly base = keep();
-  private together = '';
+  private readonly kept: Readonly<Record<StillGroup, Kept>> = { room: keep(true), operator: keep(), bed: keep() };
+  private key = '';
+  private age = 0;
+  private torsoPx = 0;
 
   constructor(private readonly backend: Backend) {}
 
-  update(frame: Frame): void {
-    this.updateBase(frame);
-    const together = `${this.base.key} ${fieldKey(frame)}`;
-    if (together === this.together) return;
-    this.together = together;
-    const { still } = this.backend;
-    const { canvas } = this.base.ctx;
-    still.reshape(canvas.width, canvas.height);
-    still.ctx.drawImage(canvas, 0, 0);
-    const pen = frame.pen.onto(still.ctx, frame.pen.map);
-    for (const layer of FIELD_LAYERS) LAYER_PAINTERS[layer]({ ...frame, pen });
-    still.changed();
-  }
-
-  private updateBase(frame: Frame): void {
+  /** Returns whether the still picture of the backend shows all; otherwise the parts are to be drawn by `paintParts`. */
+  update(frame: Frame): boolean {
     const { picture, camera, markOf } = frame;
     const scene = `${camera.toScreen.join(' ')} ${camera.widthPx} ${camera.heightPx} ${frame.pen.density} ${frame.shown}`;
-    const torsoPx = Math.round(picture.torsoX * camera.pxPerM * frame.pen.density);
+    this.torsoPx = Math.round(picture.torsoX * camera.pxPerM * frame.pen.density);
     const keys: Readonly<Record<StillGroup, string>> = {
       room: `${scene} ${fixedMarks(frame)}`,
-      operator: `${scene} ${markOf(picture.fixed['face'])} ${markOf(picture.fixed['gownFront'])}`,
+      operator: `${scene} ${markOf(picture.fixed['face'])} ${markOf(picture.fixed['gownFront'])} ${yokeMark(picture, markOf)}`,
       bed: `${scene} ${markOf(picture.fixed['bed'])} ${rowKey(picture.skinX)} ${rowKey(picture.skinY)}`,
     };
-    const key = `${Object.values(keys).join()} ${torsoPx}`;
-    if (key === this.base.key) return;
-    this.base.key = key;
-    const groups = Object.keys(keys) as StillGroup[];
-    for (const group of groups) this.refresh(group, keys[group], frame);
-    const { ctx } = this.base;
-    const { width, height } = this.kept.room.ctx.canvas;
-    Object.assign(ctx.canvas, { width, height });
-    for (const group of groups) {
-      const { ctx: own, x, y } = this.kept[group];
-      ctx.drawImage(own.canvas, x + (group === 'operator' ? torsoPx : 0), y);
+    for (const group of GROUPS) this.refresh(group, keys[group], frame);
+    const key = `${Object.values(keys).join()} ${this.torsoPx} ${fieldKey(frame)}`;
+    this.age = key === this.key ? this.age + 1 : 0;
+    this.key = key;
+    if (this.age === TOGETHER_AFTER_FRAMES) this.putTogether(frame);
+    return this.age >= TOGETHER_AFTER_FRAMES;
+  }
+
+  /** Draws the parts one by one, with the pen of the frame. */
+  paintParts(frame: Frame): void {
+    for (const group of GROUPS) {
+      const { ctx, x, y } = this.kept[group];
+      frame.pen.ctx.drawImage(ctx.canvas, x + (group === 'operator' ? this.torsoPx : 0), y);
     }
+    for (const layer of FIELD_LAYERS) LAYER_PAINTERS[layer](frame);
+  }
+
+  private putTogether(frame: Frame): void {
+    const { still } = this.backend;
+    const { canvas } = this.kept.room.ctx;
+    still.reshape(canvas.width, canvas.height);
+    still.ctx.lineJoin = 'round';
+    this.paintParts({ ...frame, pen: frame.pen.onto(still.ctx, frame.pen.map) });
+    still.changed();
   }
 
   private refresh(group: StillGroup, key: string, frame: Frame): void {

@@ -1,7 +1,7 @@
 import type { RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { GOWN_LINE } from '../palette.ts';
 import { scaling, shift } from '../pen/affine.ts';
-import { paintMark } from '../pen/hatch.ts';
+import { paintMark, paintPattern } from '../pen/hatch.ts';
 import type { Pen } from '../pen/pen.ts';
 import { GOWN_SHADE, GOWN_SIDES } from '../pen/shades.ts';
 import { paintHead, OPERATOR_FACE } from './head.ts';
@@ -43,7 +43,15 @@ export function paintOperatorBody(pen: Pen, picture: RoomPicture, markOf: MarkOf
   gown.path(GOWN_SEAM, { line: GOWN_LINE });
   if (shown) paintMark(gown, BELOW_WAIST, 'unsterile');
   paintMark(gown, CHEST, markOf(picture.fixed['gownFront']));
+  // The shoulders are one surface with the outer sleeves.
+  paintPattern(gown, YOKE, yokeMark(picture, markOf), [0, -gownLift(operator)]);
   paintTieAndFolds(gown);
+}
+
+/** State of the shoulders: the worse one of both outer sleeves. */
+export function yokeMark({ hands }: RoomPicture, markOf: MarkOf): SurfaceMark {
+  const [left, right] = [markOf(hands.left.surfaces.outerSleeve), markOf(hands.right.surfaces.outerSleeve)];
+  return right === 'became' ? right : left;
 }
 
 function paintTieAndFolds(gown: Pen): void {
@@ -55,11 +63,6 @@ function paintTieAndFolds(gown: Pen): void {
     { line: GOWN_LINE, weight: 'h', alpha: 0.5 });
   gown.path('M-4 138C-5 130 -4.6 122 -6 113M6 140C8 131 7.4 122 9 112M-11 134C-13 127 -13 119 -14 112M14 130C13.4 124 14.4 118 15 112',
     { line: GOWN_LINE, weight: 'h', alpha: 0.32 });
-}
-
-/** Upper part of the gown, the shoulders down to the chest: one surface with the outer sleeves. */
-export function paintYokeMark(pen: Pen, operator: RoomPicture['scenario']['operator'], mark: SurfaceMark): void {
-  paintMark(gownFrame(pen, operator), YOKE, mark, [0, -gownLift(operator)]);
 }
 
 export function paintNeckband(pen: Pen, operator: RoomPicture['scenario']['operator']): void {

@@ -1,7 +1,7 @@
 import type { SurfaceMark } from '../../../core/room/picture.ts';
 import { GOWN_LINE } from '../palette.ts';
 import { limb, polygon, smooth, type Point, type WidePoint } from '../pen/curves.ts';
-import { paintMark } from '../pen/hatch.ts';
+import { paintPattern } from '../pen/hatch.ts';
 import { joinPaths, type PathData } from '../pen/pathData.ts';
 import type { Pen } from '../pen/pen.ts';
 import { FOREARM_SHADE, GOWN_SHADE } from '../pen/shades.ts';
@@ -18,8 +18,6 @@ export type SleeveMarks = Readonly<Record<'lowerSleeve' | 'upperSleeve' | 'outer
 
 /** The sterile part of the sleeve ends this far above the elbow, in centimetres. */
 const ABOVE_ELBOW_CM = 5;
-/** Further than any cloth of the shoulder reaches, in centimetres. */
-const FAR_CM = 40;
 
 /** Directions of the two halves of an arm, in radians, added to its line. */
 interface Arm extends ArmLine {
@@ -40,68 +38,69 @@ export function paintSleeve(pen: Pen, line: ArmLine, marks: SleeveMarks): void {
     upperAngle: Math.atan2(elbow[1] - shoulder[1], elbow[0] - shoulder[0]),
     foreAngle: Math.atan2(wrist[1] - elbow[1], wrist[0] - elbow[0]),
   };
-  const cloth = { fill: GOWN_SHADE } as const;
-  pen.path(limb([[...shoulder, 7.7], [(shoulder[0] + elbow[0]) / 2, (shoulder[1] + elbow[1]) / 2, 7.2], [...elbow, 6.2]], 5), { ...cloth, line: GOWN_LINE });
-  paintShoulder(pen, arm);
-  paintOuterMark(pen, arm, marks.outerSleeve);
+  const upper = limb([[...shoulder, 7.7], [(shoulder[0] + elbow[0]) / 2, (shoulder[1] + elbow[1]) / 2, 7.2], [...elbow, 6.2]], PIECES);
+  const shoulderPieces = shoulderCloth(arm);
+  pen.path(upper, { fill: GOWN_SHADE, line: GOWN_LINE });
+  pen.path(joinPaths(shoulderPieces), { fill: GOWN_SHADE });
+  pen.path(smooth(shoulderLine(arm)), { line: GOWN_LINE });
+  if (marks.outerSleeve !== 'sterile') paintPattern(pen, joinPaths([outerPart(arm), ...shoulderPieces]), marks.outerSleeve);
   const fore = forearm(arm);
-  pen.path(fore, { ...cloth, line: GOWN_LINE });
-  pen.path(elbowPatch(arm), cloth);
+  pen.path(fore, { fill: GOWN_SHADE, line: GOWN_LINE });
+  pen.path(elbowPatch(arm), { fill: GOWN_SHADE });
   pen.path(fore, { fill: FOREARM_SHADE });
-  paintLowerMarks(pen, arm, marks);
+  paintPattern(pen, elbowPart(arm), marks.upperSleeve);
+  paintPattern(pen, lowerPart(arm), marks.lowerSleeve);
   paintFolds(pen, arm);
 }
+
+/** Samples per stretch of a centre line. */
+const PIECES = 3;
 
 function forearm({ elbow, wrist, foreAngle }: Arm): PathData {
   const reach = Math.hypot(wrist[0] - elbow[0], wrist[1] - elbow[1]);
   const back = (cm: number, r: number): WidePoint => [...along(wrist, foreAngle, -cm, 0), r];
-  return limb([[...elbow, 6.2], back(reach * 0.55, 5.8), back(Math.min(7, reach * 0.4), 4.7), back(5, 4.1)], 5, true);
+  return limb([[...elbow, 6.2], back(reach * 0.55, 5.8), back(Math.min(7, reach * 0.4), 4.7), back(5, 4.1)], PIECES, true);
 }
 
-/** Hides the inner half of the sleeve's end: it is one cloth with the body. */
-function paintShoulder(pen: Pen, { side, shoulder: [x, y], upperAngle }: Arm): void {
-  const inner = x - side * 4.2;
-  const cap: Point[] = [[x + side * 0.6, y + 6.6], [inner, y + 7.4], [inner - side * 3.4, y + 5.6], [inner - side * 5.6, y - 2], [inner - side * 3.8, y - 9],
-    [x - side * 0.6, y - 7.3], [x + side * 1.4, y]];
-  pen.path(smooth(cap, true), { fill: GOWN_SHADE });
-  pen.path(limb([[x - side * 1.2, y + 0.2, 7], [x - side * 4.2, y + 1, 7.4], [x - side * 8.2, y + 1.2, 7.4]], 4), { fill: GOWN_SHADE });
+/** The upper line of the shoulder from the neck over the joint. */
+function shoulderLine({ side, shoulder: [x, y], upperAngle }: Arm): Point[] {
   const outwards = along([0, 0], upperAngle, 0, side);
   const turn = Math.atan2(outwards[1], outwards[0]) - Math.PI / 2;
   const wrapped = Math.atan2(Math.sin(turn), Math.cos(turn));
   const round = [0.05, 0.35, 0.7, 1].map((k): Point => [x + 7.66 * Math.cos(Math.PI / 2 + wrapped * k), y + 7.66 * Math.sin(Math.PI / 2 + wrapped * k)]);
-  const neck: Point[] = [[x - side * 9.9, y + 11.9], [x - side * 6.6, y + 10.5], [x - side * 3.4, y + 9.1]];
-  pen.path(polygon([[x - side * 9.2, y + 11], ...neck.slice(1), ...round, along([x, y], upperAngle, 1, side * 7.1), [x, y], [x - side * 7.2, y + 2.4]]), { fill: GOWN_SHADE });
-  pen.path(smooth([...neck, ...round]), { line: GOWN_LINE });
-  pen.path(smooth([[x - side * 3.4, y + 8.2], [x - side * 1.4, y + 2], [x - side * 1.6, y - 4], [x - side * 2.4, y - 8]]), { line: GOWN_LINE, weight: 'h', alpha: 0.6 });
+  return [[x - side * 9.9, y + 11.9], [x - side * 6.6, y + 10.5], [x - side * 3.4, y + 9.1], ...round];
+}
+
+/** Hides the inner half of the sleeve's end: it is one cloth with the body. All outlines turn the same way, so that they unite. */
+function shoulderCloth(arm: Arm): PathData[] {
+  const { side, shoulder: [x, y], upperAngle } = arm;
+  const inner = x - side * 4.2;
+  const cap: Point[] = [[x + side * 0.6, y + 6.6], [inner, y + 7.4], [inner - side * 3.4, y + 5.6], [inner - side * 5.6, y - 2], [inner - side * 3.8, y - 9],
+    [x - side * 0.6, y - 7.3], [x + side * 1.4, y]];
+  const slope: Point[] = [[x - side * 9.2, y + 11], ...shoulderLine(arm).slice(1), along([x, y], upperAngle, 1, side * 7.1), [x, y], [x - side * 7.2, y + 2.4]];
+  const sameTurn = (points: Point[], clockwise: boolean): Point[] => (clockwise ? points : points.reverse());
+  return [
+    smooth(sameTurn(cap, side < 0), true),
+    limb([[x - side * 1.2, y + 0.2, 7], [x - side * 4.2, y + 1, 7.4], [x - side * 8.2, y + 1.2, 7.4]], 2),
+    polygon(sameTurn(slope, side > 0)),
+  ];
 }
 
 /** Cloth over the elbow, so that upper and lower sleeve are one. */
 const elbowPatch = ({ elbow, upperAngle, foreAngle }: Arm): PathData =>
-  limb([[...along(elbow, upperAngle, -6, 0), 5.9], [...elbow, 5.62], [...along(elbow, foreAngle, 5, 0), 5.3]], 4);
+  limb([[...along(elbow, upperAngle, -6, 0), 5.9], [...elbow, 5.62], [...along(elbow, foreAngle, 5, 0), 5.3]], PIECES);
 
-/**
- * Patterns are laid only on what is drawn already, so that cloth of many pieces bears one even pattern. All are tied to the
- * operator's origin, where the pattern of the gown is tied too.
- */
-function onCloth(pen: Pen, path: PathData, mark: SurfaceMark): void {
-  pen.ctx.globalCompositeOperation = 'source-atop';
-  paintMark(pen, path, mark);
-  pen.ctx.globalCompositeOperation = 'source-over';
+/** From the shoulder to the seam above the elbow. Patterns are tied to the operator's origin, where that of the gown is tied too. */
+function outerPart({ side, shoulder, elbow, upperAngle }: Arm): PathData {
+  const seam = along(elbow, upperAngle, -ABOVE_ELBOW_CM, 0);
+  return limb([[shoulder[0] - side * 0.6, shoulder[1], 7.6], [(shoulder[0] + seam[0]) / 2, (shoulder[1] + seam[1]) / 2, 7.2], [...seam, 6.5]], PIECES, true);
 }
 
-/** Everything from the neck to the seam above the elbow. */
-function paintOuterMark(pen: Pen, { shoulder, elbow, upperAngle }: Arm, mark: SurfaceMark): void {
-  const seam = [along(elbow, upperAngle, -ABOVE_ELBOW_CM, FAR_CM), along(elbow, upperAngle, -ABOVE_ELBOW_CM, -FAR_CM)];
-  const beyond = [along(shoulder, upperAngle, -FAR_CM, -FAR_CM), along(shoulder, upperAngle, -FAR_CM, FAR_CM)];
-  onCloth(pen, polygon([...seam, ...beyond]), mark);
-}
+const elbowPart = ({ elbow, upperAngle, foreAngle }: Arm): PathData =>
+  limb([[...along(elbow, upperAngle, -ABOVE_ELBOW_CM, 0), 6.4], [...elbow, 6.1], [...along(elbow, foreAngle, 2.5, 0), 6]], PIECES, true);
 
-function paintLowerMarks(pen: Pen, { elbow, wrist, upperAngle, foreAngle }: Arm, marks: SleeveMarks): void {
-  const atElbow = limb([[...along(elbow, upperAngle, -ABOVE_ELBOW_CM, 0), 7.2], [...elbow, 7], [...along(elbow, foreAngle, 2.5, 0), 6.6]], 4, true);
-  onCloth(pen, atElbow, marks.upperSleeve);
-  const fromElbow = limb([[...along(elbow, foreAngle, 5.5, 0), 6.3], [...along(wrist, foreAngle, -8, 0), 5.6], [...along(wrist, foreAngle, -4, 0), 4.8]], 4, true);
-  onCloth(pen, fromElbow, marks.lowerSleeve);
-}
+const lowerPart = ({ elbow, wrist, foreAngle }: Arm): PathData =>
+  limb([[...along(wrist, foreAngle, -4, 0), 4.2], [...along(wrist, foreAngle, -8, 0), 4.9], [...along(elbow, foreAngle, 2.5, 0), 6]], PIECES, true);
 
 /** Points of a fold as [forward, left] from one of the joints; `left` is mirrored on the other side. */
 type Fold = readonly (readonly [number, number])[];

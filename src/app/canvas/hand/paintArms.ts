@@ -1,6 +1,5 @@
 import { SIDES, signOf, type Side } from '../../../core/base/side.ts';
 import type { ItemPicture } from '../../../core/room/picture.ts';
-import { paintYokeMark } from '../art/operatorBody.ts';
 import { paintSleeve, type SleeveMarks } from '../art/sleeve.ts';
 import type { Frame } from '../frame.ts';
 import { paintItem } from '../items/paintItem.ts';
@@ -29,10 +28,6 @@ function handFrame({ picture, motion, nowMs }: Frame, side: Side) {
 }
 
 export function paintSleeves(frame: Frame): void {
-  const { picture, markOf } = frame;
-  const { left, right } = picture.hands;
-  const outer = [left, right].map(({ surfaces }) => markOf(surfaces.outerSleeve));
-  paintYokeMark(frame.pen.in(shift(picture.torsoX, 0)), picture.scenario.operator, outer.includes('became') ? 'became' : outer[0]!);
   for (const side of SIDES) paintOneSleeve(frame, side);
 }
 

@@ -122,7 +122,10 @@ class HandBody {
 
   paintCreases(): void {
     const { line } = this.style;
-    this.hand.shape.creases.forEach((crease, i, all) => this.pen.path(crease, { line, weight: 'h', alpha: i < all.length - 2 ? 0.62 : 0.32 }));
+    const creases = this.hand.shape.creases.map(parsePath);
+    const [sharp, soft] = [creases.slice(0, -2), creases.slice(-2)];
+    this.pen.path(joinPaths(sharp), { line, weight: 'h', alpha: 0.62 });
+    this.pen.path(joinPaths(soft), { line, weight: 'h', alpha: 0.32 });
     if (!this.gloved) return;
     this.cuffPen.path('M-63 -41C-66 -30 -66 28 -63 40', { line, weight: 'd', alpha: 0.8 });
     this.cuffPen.path('M-50 -37C-44 -30 -40 -20 -38 -8M-54 33C-46 26 -42 18 -38 8M-26 -31C-20 -22 -18 -12 -20 -2M-28 32C-22 24 -18 16 -18 8', { line, weight: 'h', alpha: 0.5 });

@@ -22,6 +22,32 @@ export function smooth(points: readonly Point[], closed = false, path: PathData 
   return path;
 }
 
+/** Turns below this are drawn as straight lines, as sine of the angle between neighbouring stretches (4 degrees). */
+const STRAIGHT = 0.07;
+
+/** Smooth line through points that stand close together, with as few curves as the eye needs. */
+export function thrifty(points: readonly Point[]): PathData {
+  const n = points.length;
+  const bends = points.map(([x, y], i) => {
+    if (i === 0 || i === n - 1) return false;
+    const [ax, ay, bx, by] = [x - points[i - 1]![0], y - points[i - 1]![1], points[i + 1]![0] - x, points[i + 1]![1] - y];
+    const [cross, dot] = [ax * by - ay * bx, ax * bx + ay * by];
+    return dot < 0 || Math.abs(cross) > STRAIGHT * Math.hypot(ax, ay) * Math.hypot(bx, by);
+  });
+  const path: PathData = { ops: [MOVE], xy: [...points[0]!] };
+  for (let i = 0; i + 1 < n; i++) {
+    const [from, to] = [points[i]!, points[i + 1]!];
+    if (!bends[i] && !bends[i + 1]) { path.ops.push(LINE); path.xy.push(...to); continue; }
+    const [before, after] = [points[i - 1] ?? from, points[i + 2] ?? to];
+    path.ops.push(CUBIC);
+    path.xy.push(
+      from[0] + (to[0] - before[0]) / 6, from[1] + (to[1] - before[1]) / 6,
+      to[0] - (after[0] - from[0]) / 6, to[1] - (after[1] - from[1]) / 6, to[0], to[1],
+    );
+  }
+  return path;
+}
+
 export function polyline(points: readonly Point[]): PathData {
   return { ops: points.map((_, i) => (i === 0 ? MOVE : LINE)), xy: points.flat() };
 }
@@ -34,9 +60,9 @@ export function polygon(points: readonly Point[]): PathData {
 
 /** Area between two smooth lines that run the same way. */
 export function ribbon(one: readonly Point[], other: readonly Point[]): PathData {
-  const path = smooth([...other].reverse(), false, smooth(one));
-  path.ops.push(CLOSE);
-  return path;
+  const [there, back] = [thrifty(one), thrifty([...other].reverse())];
+  back.ops[0] = LINE;
+  return { ops: [...there.ops, ...back.ops, CLOSE], xy: [...there.xy, ...back.xy] };
 }
 
 /** Points of a smooth curve through wide points, `pieces` per stretch. */

@@ -28,7 +28,8 @@ export async function createBackend(): Promise<Backend> {
     canvas: renderer.canvas as HTMLCanvasElement,
     still,
     resize: (width, height) => renderer.resize(width, height, 1),
-    render(next) {
+    render(withStill, next) {
+      still.show(withStill);
       paint = next;
       renderer.render({ container: scene, clear: false });
     },

@@ -17,6 +17,7 @@ export function keptSprite(parent: Container, opaque: boolean): KeptPicture {
       source.resize(width, height, 1);
       sprite.texture.update();
     },
+    show: (visible) => { sprite.visible = visible; },
     changed: () => source.update(),
   };
 }

@@ -18,7 +18,8 @@ export async function createBackend(): Promise<Backend> {
       renderer.resize(width, height, 1);
       moving.reshape(width, height);
     },
-    render(paint) {
+    render(withStill, paint) {
+      still.show(withStill);
       const { ctx } = moving;
       ctx.setTransform(1, 0, 0, 1, 0, 0);
       ctx.clearRect(0, 0, ctx.canvas.width, ctx.canvas.height);

@@ -2,7 +2,7 @@ import type { RoomPicture, StrandPicture } from '../../../core/room/picture.ts';
 import type { MarkOf } from '../art/marks.ts';
 import { BREAK, BREAK_TINT, CORD, CORD_LINE, FILM, FILM_LINE, HATCH } from '../palette.ts';
 import type { Affine } from '../pen/affine.ts';
-import { smooth, type Point } from '../pen/curves.ts';
+import { thrifty, type Point } from '../pen/curves.ts';
 import { MOVE, QUADRATIC, type PathData } from '../pen/pathData.ts';
 import type { Pen } from '../pen/pen.ts';
 import { runsOf, type Run } from './runs.ts';
@@ -24,15 +24,15 @@ export function paintCord(cm: Pen, strand: StrandPicture, picture: RoomPicture, 
 /** A light streak makes the cord round where no film covers it. */
 function paintBare(cm: Pen, line: readonly Point[], covered: number): void {
   const { cord } = cm.weights;
-  const path = smooth(line);
+  const path = thrifty(line);
   cm.path(path, { line: CORD_LINE, weight: cord + 1.6 });
   cm.path(path, { line: CORD, weight: cord });
-  if (covered < line.length - 1) cm.path(smooth(line.slice(covered)), { line: '#8A969E', weight: cord * 0.22 });
+  if (covered < line.length - 1) cm.path(thrifty(line.slice(covered)), { line: '#8A969E', weight: cord * 0.22 });
 }
 
 function paintFilm(cm: Pen, line: readonly Point[]): void {
   const { film } = cm.weights;
-  const path = smooth(line);
+  const path = thrifty(line);
   cm.path(path, { line: FILM_LINE, weight: film + 2.2, alpha: 0.95, butt: true });
   cm.path(path, { line: FILM, weight: film, alpha: 0.85, butt: true });
   cm.path(wrinkles(line, (film * cm.density) / 2 / pxPerCm(cm.map)), { line: FILM_LINE, weight: 'h', alpha: 0.75 });
@@ -69,14 +69,14 @@ function clipRuns(runs: readonly Run[], from: number, to: number): Run[] {
 }
 
 function markBare(cm: Pen, line: readonly Point[], { mark, from, to }: Run): void {
-  const stretch = smooth(line.slice(from, to + 1));
+  const stretch = thrifty(line.slice(from, to + 1));
   const { cord } = cm.weights;
   if (mark === 'unsterile') cm.path(stretch, { line: '#E9EEF0', weight: cord + 0.2, dash: [1.6, 4.4], butt: true });
   else cm.path(stretch, { line: BREAK_TINT, weight: cord + 0.2, dash: [3, 4], butt: true });
 }
 
 function markFilm(cm: Pen, line: readonly Point[], { mark, from, to }: Run): void {
-  const stretch = smooth(line.slice(from, to + 1));
+  const stretch = thrifty(line.slice(from, to + 1));
   const { film } = cm.weights;
   if (mark === 'unsterile') { cm.path(stretch, { line: HATCH, weight: film, dash: [1, 4], butt: true, alpha: 0.8 }); return; }
   cm.path(stretch, { line: BREAK, weight: film + 3, butt: true });

@@ -18,20 +18,27 @@ const MARGIN_PX = 12;
 /** Depths at which a sheet is looked at to find the cells that it covers. */
 const DEPTHS = [0.25, 0.5, 0.75, 1].map((part) => 1 - part * (1 - 0.932));
 
-/** Everything that the looks of a strand depend on. */
-export function strandKey(strand: StrandPicture, { camera, pen, markOf }: Frame): string {
+const keys = new WeakMap<StrandPicture, { readonly frame: string; readonly key: string }>();
+
+/** Everything that the looks of a strand depend on; found once a frame. */
+export function strandKey(strand: StrandPicture, { camera, pen, markOf, shown }: Frame): string {
+  const frame = `${camera.toScreen.join()} ${pen.density} ${shown}`;
+  const known = keys.get(strand);
+  if (known?.frame === frame) return known.key;
   const scale = camera.pxPerM * pen.density * STEPS_PER_PX;
-  const [, , , , e, f] = camera.toScreen;
-  const nodes = Array.from(strand.x, (x, i) => `${Math.round(x * scale)},${Math.round(strand.y[i]! * scale)}`).join(' ');
+  let nodes = '';
+  strand.x.forEach((x, i) => { nodes += `${Math.round(x * scale)},${Math.round(strand.y[i]! * scale)} `; });
   const marks = runsOf(strand.surfaces, markOf).map(({ mark, to }) => `${mark}${to}`).join();
-  return `${nodes} ${marks} ${camera.pxPerM} ${Math.round(e * STEPS_PER_PX)} ${Math.round(f * STEPS_PER_PX)}`;
+  const key = `${frame} ${nodes} ${marks}`;
+  keys.set(strand, { frame, key });
+  return key;
 }
 
 /** Draws a strand from its kept picture; `points` are where it is, in centimetres. */
 function paintKept(frame: Frame, cm: Pen, name: string, strand: StrandPicture, points: readonly Point[], paint: (pen: Pen) => void): void {
   // Nodes are at most 2 cm apart: half of that is added to what a point stands for.
   const reach = MARGIN_PX * cm.density + lengthFactor(cm.map);
-  frame.cache.draw(cm, name, strandKey(strand, frame), [0, 0], boxAround(cm, points, MARGIN_PX + 2), paint, new Cells(cm, points, reach));
+  frame.cache.draw(cm, name, strandKey(strand, frame), [0, 0], boxAround(cm, points, MARGIN_PX + 2), paint, () => new Cells(cm, points, reach));
 }
 
 export function paintDrapesFar(frame: Frame): void {

@@ -1,0 +1,35 @@
+import type { RoomPicture } from '../../core/room/picture.ts';
+
+/** Whether two pictures would be drawn alike; what lies at rest stays exactly where it is. */
+export function looksSame(a: RoomPicture, b: RoomPicture): boolean {
+  if (a === b) return true;
+  return a.scenario === b.scenario && a.torsoX === b.torsoX && a.gelOnSite === b.gelOnSite && a.outletX === b.outletX && a.outletY === b.outletY
+    && sameRow(a.skinX, b.skinX) && sameRow(a.skinY, b.skinY) && sameRow(a.levelY, b.levelY) && sameRow(a.skinSurfaces, b.skinSurfaces)
+    && sameFields(a.hands.left, b.hands.left) && sameFields(a.hands.right, b.hands.right)
+    && a.items.length === b.items.length && a.items.every((item, i) => sameFields(item, b.items[i]!))
+    && a.strands.every((strand, i) => sameRow(strand.x, b.strands[i]!.x) && sameRow(strand.y, b.strands[i]!.y) && sameRow(strand.surfaces, b.strands[i]!.surfaces))
+    && sameMarks(a.marks, b.marks);
+}
+
+function sameRow(a: ArrayLike<number | string>, b: ArrayLike<number | string>): boolean {
+  if (a === b) return true;
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
+}
+
+/** Compares the fields of plain objects, and what is in them one level down. */
+function sameFields(a: object, b: object): boolean {
+  return Object.entries(a).every(([key, value]: [string, unknown]) => {
+    const other = (b as Record<string, unknown>)[key];
+    if (value === other) return true;
+    return typeof value === 'object' && value !== null && typeof other === 'object' && other !== null && sameRow(Object.values(value), Object.values(other));
+  });
+}
+
+function sameMarks(a: RoomPicture['marks'], b: RoomPicture['marks']): boolean {
+  if (a === b) return true;
+  if (a.size !== b.size) return false;
+  for (const [surface, mark] of a) if (b.get(surface) !== mark) return false;
+  return true;
+}
