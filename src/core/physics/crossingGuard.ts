@@ -2,6 +2,8 @@ import { segmentsCross } from './segments.ts';
 import type { SolverState } from './solverState.ts';
 
 const ROUNDS = 6;
+/** Nodes and links nearer than this to the place in question are judged anew. */
+const NEAR = 3;
 
 /**
  * At the end of a sub-step no two strands may have begun to cross. Where they have, the nodes around the place go back to where
@@ -9,34 +11,36 @@ const ROUNDS = 6;
  * so looking at the contacts suffices. If that makes others cross, these go back too, more of them each time.
  */
 export function holdBackCrossings(state: SolverState): void {
-  const { soft } = state;
+  const { soft, nodes } = state;
   for (let round = 0; round < ROUNDS; round++) {
     let found = false;
     for (let k = 0; k < soft.count; k++) {
-      if (soft.point[k] >= 0 && isPressedThrough(state, k) && crosses(state, soft.point[k], soft.link[k])) {
-        found = true;
-        goBack(state, soft.point[k] - 1 - round, soft.point[k] + 1 + round, soft.point[k]);
-        goBack(state, soft.link[k] - 1 - round, soft.link[k] + 2 + round, soft.link[k]);
-      }
+      const i = soft.point[k];
+      const j = soft.link[k];
+      if (i < 0 || (soft.load[k] <= 0 && soft.gap[k] > 0) || nodes.strand[i] === nodes.strand[j] || !crosses(state, i, j)) continue;
+      found = true;
+      goBack(state, i - 1 - round, i + 1 + round, i);
+      goBack(state, j - 1 - round, j + 2 + round, j);
+      judgeSidesAnew(state, i, j);
     }
     if (!found) return;
   }
+  for (const strand of state.strands) goBack(state, strand.start, strand.end - 1, strand.start);
 }
 
-/** Whether the node has come so near to the link's line, or beyond it, that a crossing is possible. */
-function isPressedThrough(state: SolverState, k: number): boolean {
-  const { soft, nodes, strands } = state;
-  const i = soft.point[k];
-  const j = soft.link[k];
-  const a = nodes.strand[i];
-  const b = nodes.strand[j];
-  if (a === b) return false;
-  const sign = soft.shape[k] < 0 && soft.body[k] >= 0 && soft.nodeA[k] === j ? -1 : 1; // held nodes act for their body, with the normal turned
-  const t = soft.body[k] < 0 ? -soft.shareC[k] : soft.nodeA[k] === j ? soft.shareB[k] : 0.5;
-  const px = nodes.x[j] + t * (nodes.x[j + 1] - nodes.x[j]);
-  const py = nodes.y[j] + t * (nodes.y[j + 1] - nodes.y[j]);
-  const height = sign * (soft.nx[k] * (nodes.x[i] - px) + soft.ny[k] * (nodes.y[i] - py));
-  return height < 0.6 * (strands[a]!.radius + strands[b]!.radius);
+/** Since nothing crossed before, the side on which a node lay then is the right one, whatever its pair remembers. */
+function judgeSidesAnew(state: SolverState, i: number, j: number): void {
+  const { pairs, startX: x, startY: y } = state;
+  for (let k = 0; k < pairs.count; k++) {
+    const node = pairs.node[k];
+    const link = pairs.link[k];
+    const isNear = (Math.abs(node - i) < NEAR && Math.abs(link - j) < NEAR) || (Math.abs(node - j) < NEAR && Math.abs(link - i) < NEAR);
+    if (!isNear || pairs.side[k] === 2 || pairs.side[k] === -2) continue;
+    const ex = x[link + 1] - x[link];
+    const ey = y[link + 1] - y[link];
+    pairs.side[k] = ex * (y[node] - y[link]) - ey * (x[node] - x[link]) >= 0 ? 1 : -1;
+    pairs.due[k] = 0;
+  }
 }
 
 /** Whether a link at node i crosses one of the links around j now, but did not before the sub-step. */

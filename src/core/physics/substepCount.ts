@@ -1,7 +1,10 @@
 import type { SolverState } from './solverState.ts';
 
-/** Share of the stability limit of a taut chain that is used: T h² / (m l) must stay below about a third. */
-const TAUT_LIMIT = 0.25;
+/**
+ * Greatest T h² / (m l). A taut chain is unstable above about a third; below that, a body pressing on it stretches each link
+ * at the place by about this share, because contacts are solved after the chain.
+ */
+const TAUT_LIMIT = 0.08;
 const PATIENCE = 20;
 
 /** Chooses the number of sub-steps for the coming step: more at once when a strand is taut, fewer only after a while. */
