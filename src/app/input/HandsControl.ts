@@ -1,7 +1,7 @@
 import type { Command } from '../../core/commands/command.ts';
 import { SIDES, signOf, type Side } from '../../core/base/side.ts';
 import { CommandQueue } from './CommandQueue.ts';
-import { HandTargets } from './HandTargets.ts';
+import type { HandTargets } from './HandTargets.ts';
 import type { InputMode } from './InputMode.ts';
 import type { Leader } from './inputMachine.ts';
 

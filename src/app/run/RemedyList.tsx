@@ -3,33 +3,28 @@ import { REMEDY_KEYS } from '../input/keyMap.ts';
 import { KeyCap } from '../parts/KeyCap.tsx';
 import type { LiveRun } from './LiveRun.ts';
 import { RemedyProgress } from './RemedyProgress.tsx';
-import { remedyChoices, type RemedyChoice } from './remedyChoices.ts';
+import { remedyChoices } from './remedyChoices.ts';
+import type { Remedies } from './useRemedies.ts';
 import { REMEDY_WORDS } from './words.ts';
 
 interface RemedyListProps {
   readonly live: LiveRun;
-  /** Remedy whose thing is being chosen. */
-  readonly choosing: RemedyId | null;
-  readonly onRemedy: (remedy: RemedyId) => void;
-  readonly onChoice: (choice: RemedyChoice) => void;
-  readonly onBack: () => void;
+  readonly remedies: Remedies;
 }
 
 /** Remedies with their keys; the choice that some of them need; the progress of the one under way. */
-export function RemedyList(props: RemedyListProps) {
-  const { live, choosing } = props;
+export function RemedyList({ live, remedies }: RemedyListProps) {
+  const { remedy } = live.run;
   return (
     <section class="panel-part" aria-labelledby="remedies-head">
       <h2 id="remedies-head">Remedies</h2>
-      {live.run.remedy ? (
-        <RemedyProgress status={live.run.remedy} onCancel={() => live.hands.order({ type: 'remedy.cancel' })} />
-      ) : choosing ? (
-        <Choices {...props} remedy={choosing} />
-      ) : (
+      {remedy && <RemedyProgress status={remedy} onCancel={() => live.hands.order({ type: 'remedy.cancel' })} />}
+      {!remedy && remedies.choosing && <Choices live={live} remedies={remedies} remedy={remedies.choosing} />}
+      {!remedy && !remedies.choosing && (
         <div class="two-or-one">
-          {REMEDY_KEYS.map((remedy, k) => (
-            <button key={remedy} class="keyed" onClick={() => props.onRemedy(remedy)}>
-              {REMEDY_WORDS[remedy]} <KeyCap>{String(k + 1)}</KeyCap>
+          {REMEDY_KEYS.map((offered, k) => (
+            <button key={offered} class="keyed" onClick={() => remedies.ask(offered)}>
+              {REMEDY_WORDS[offered]} <KeyCap>{String(k + 1)}</KeyCap>
             </button>
           ))}
         </div>
@@ -38,19 +33,22 @@ export function RemedyList(props: RemedyListProps) {
   );
 }
 
-function Choices({ live, remedy, onChoice, onBack }: RemedyListProps & { readonly remedy: RemedyId }) {
+/** Choices that have a key. */
+const KEYED = 6;
+
+function Choices({ live, remedies, remedy }: RemedyListProps & { readonly remedy: RemedyId }) {
   return (
     <div class="choices" role="group" aria-label={REMEDY_WORDS[remedy]}>
       <p class="choices-head">
         <strong>{REMEDY_WORDS[remedy]}: which?</strong>
-        <button class="quiet" onClick={onBack}>
+        <button class="quiet" onClick={remedies.back}>
           Back <KeyCap>Esc</KeyCap>
         </button>
       </p>
       <div class="two-or-one">
         {remedyChoices(remedy, live.run.scenario).map((choice, k) => (
-          <button key={choice.thing} class="keyed" onClick={() => onChoice(choice)}>
-            {choice.words} {k < 6 && <KeyCap>{String(k + 1)}</KeyCap>}
+          <button key={choice.thing} class="keyed" onClick={() => remedies.choose(choice)}>
+            {choice.words} {k < KEYED && <KeyCap>{String(k + 1)}</KeyCap>}
           </button>
         ))}
       </div>
