@@ -52,6 +52,7 @@ test('the start page says what this is and is not, and loads no drawing library'
 });
 
 test('every page and sheet is accessible', async ({ page }) => {
+  test.slow();
   await page.goto(START);
   await expectAccessible(page);
   await openRoom(page);
