@@ -14,6 +14,12 @@ const LEFT = 0;
 const MIDDLE = 1;
 const RIGHT = 2;
 
+/** A place on the page in client pixels. */
+export interface ClientPoint {
+  readonly x: number;
+  readonly y: number;
+}
+
 const forMouse = (event: PointerEvent): boolean => event.pointerType !== 'touch';
 
 /** Mouse or pen: the pointer leads the active hand. */
@@ -23,6 +29,7 @@ export class MouseDriver {
   private readonly flicks = new FlickGuard();
   private panning = false;
   private straying = 0;
+  private place: ClientPoint | null = null;
 
   constructor(
     private readonly hands: HandsControl,
@@ -34,6 +41,11 @@ export class MouseDriver {
     this.follow = null;
     this.grip.forget();
     this.flicks.forget();
+  }
+
+  /** Where the pointer is that leads a hand, in client pixels; null while none does. */
+  get leadingFrom(): ClientPoint | null {
+    return this.follow && this.place;
   }
 
   attach(room: HTMLElement, signal: AbortSignal): void {
@@ -75,6 +87,7 @@ export class MouseDriver {
       return;
     }
     const px = Math.abs(event.movementX) + Math.abs(event.movementY);
+    this.place = { x: event.clientX, y: event.clientY };
     if (!this.leads(px)) return;
     this.grip.moved(px);
     if (!this.calm(px, event.timeStamp)) return;

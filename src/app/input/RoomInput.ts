@@ -2,7 +2,7 @@ import { FingerDriver } from './FingerDriver.ts';
 import { GamepadDriver } from './GamepadDriver.ts';
 import type { HandsControl } from './HandsControl.ts';
 import { KeyboardDriver, type PageOrder } from './KeyboardDriver.ts';
-import { MouseDriver } from './MouseDriver.ts';
+import { MouseDriver, type ClientPoint } from './MouseDriver.ts';
 import type { RoomView } from './RoomView.ts';
 
 /** All ways to lead the hands, listening on one element: the room. */
@@ -32,6 +32,11 @@ export class RoomInput {
   tick(seconds: number): void {
     this.keyboard.tick(seconds);
     this.gamepad.tick(seconds);
+  }
+
+  /** Where the pointer is that leads the active hand, in client pixels; null while none does. */
+  get leadingFrom(): ClientPoint | null {
+    return this.mouse.leadingFrom;
   }
 
   /** The view changed under a resting pointer. */

@@ -5,7 +5,7 @@ export interface Point {
 }
 
 /** Share of each movement by which the hand may drift towards the pointer. */
-const CATCH_UP_SHARE = 0.35;
+const CATCH_UP_SHARE = 0.5;
 
 /**
  * Offset from pointer to hand after the pointer moved by `travel` metres. The hand never jumps: it moves as the pointer moves

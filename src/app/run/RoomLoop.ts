@@ -1,4 +1,5 @@
 import type { RoomInput } from '../input/RoomInput.ts';
+import { LeadLine } from './LeadLine.ts';
 import type { LiveRun } from './LiveRun.ts';
 import type { StagePort } from './stagePort.ts';
 
@@ -11,12 +12,16 @@ export class RoomLoop {
   private frame = 0;
   private lastMs: number | null = null;
   private panelsMs = 0;
+  private readonly leadLine: LeadLine;
 
   constructor(
     private readonly live: LiveRun,
     private readonly stage: StagePort,
     private readonly input: RoomInput,
-  ) {}
+    private readonly room: HTMLElement,
+  ) {
+    this.leadLine = new LeadLine(room);
+  }
 
   start(): void {
     this.frame = requestAnimationFrame((nowMs) => this.tick(nowMs));
@@ -24,11 +29,19 @@ export class RoomLoop {
 
   stop(): void {
     cancelAnimationFrame(this.frame);
+    this.leadLine.remove();
   }
 
-  draw(): void {
+  private draw(): void {
     const { previous, current, clock, hands, coaching, mode } = this.live;
     this.stage.draw(previous, current, mode.playing ? clock.blend : 1, { activeHand: hands.active, shown: coaching === 'shown' });
+  }
+
+  private drawLeadLine(): void {
+    const from = this.live.mode.playing ? this.input.leadingFrom : null;
+    const box = this.room.getBoundingClientRect();
+    const hand = this.live.current.hands[this.live.hands.active];
+    this.leadLine.show(from && { x: from.x - box.left, y: from.y - box.top }, this.stage.roomToScreen(hand.x, hand.y));
   }
 
   private tick(nowMs: number): void {
@@ -37,6 +50,7 @@ export class RoomLoop {
     this.input.tick(elapsedMs / 1000 / this.live.clock.slowdown);
     this.live.advance(elapsedMs);
     this.draw();
+    this.drawLeadLine();
     this.panelsMs += elapsedMs;
     if (this.panelsMs >= PANELS_EVERY_MS && this.live.mode.playing) {
       this.panelsMs = 0;

@@ -57,7 +57,7 @@ export function RoomStage({ live, mountStage, onOrder, onFocus, onReady }: RoomS
 /** Starts input and frames; gives back what ends them. */
 function run(room: HTMLElement, stage: StagePort, live: LiveRun, onOrder: (order: PageOrder) => void): () => void {
   const input = new RoomInput(room, live.hands, viewOf(room, stage, live), onOrder);
-  const loop = new RoomLoop(live, stage, input);
+  const loop = new RoomLoop(live, stage, input, room);
   loop.start();
   room.focus({ preventScroll: true });
   return () => {
