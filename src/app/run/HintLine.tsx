@@ -24,7 +24,7 @@ export function HintLine({ live, roomHasFocus, ruleWords }: HintLineProps) {
 const RoomKeys = () => (
   <>
     <KeyCap>Tab</KeyCap> other hand <KeyCap>Space</KeyCap> grip <KeyCap>Q</KeyCap>
-    <KeyCap>E</KeyCap> turn the wrist <KeyCap>F</KeyCap> use <KeyCap>Esc</KeyCap> to the panel
+    <KeyCap>E</KeyCap> turn <KeyCap>F</KeyCap> use <KeyCap>9</KeyCap> wide <KeyCap>Esc</KeyCap> panel
   </>
 );
 
