@@ -24,8 +24,6 @@ export class Strand {
   compliance = 0;
   /** Bending force per second difference, as displacement: EI h² / l³, limited for stability. */
   bendFactor = 0;
-  /** Tension scale m l / h² of this sub-step length (N). */
-  tensionScale = 0;
   /** Smoothed greatest tension (N). */
   tension = 0;
   /** Tension of the first and last link in the last sub-step (N). */
@@ -71,7 +69,6 @@ export class Strand {
     const hh = h * h;
     this.compliance = this.linkM / (this.stiffnessN * hh);
     this.bendFactor = Math.min((this.bendingNm2 * hh) / (this.linkM * this.linkM * this.linkM), 0.1 * this.nodeMass);
-    this.tensionScale = (this.nodeMass * this.linkM) / hh;
   }
 }
 

@@ -1,19 +1,19 @@
 import type { SolverState } from './solverState.ts';
 
-/**
- * Greatest T h² / (m l). A taut chain is unstable above about a third; below that, a body pressing on it stretches each link
- * at the place by about this share, because contacts are solved after the chain.
- */
-const TAUT_LIMIT = 0.08;
+/** Greatest T h² / (m l): a taut chain is unstable above about a third. */
+const STABLE = 0.22;
+/** Greatest T h² / m (m): a body that presses on a taut chain stretches each link at the place by about this much, since contacts come after the chain. */
+const STRETCH_M = 0.0025;
 const PATIENCE = 20;
 
 /** Chooses the number of sub-steps for the coming step: more at once when a strand is taut, fewer only after a while. */
 export function chooseSubsteps(state: SolverState): void {
-  const { settings, strands, h } = state;
+  const { settings, strands } = state;
   let need = settings.minSubsteps;
   for (const strand of strands) {
     if (!strand.awake) continue;
-    need = Math.max(need, settings.dt * Math.sqrt(strand.tension / (TAUT_LIMIT * strand.tensionScale * h * h)));
+    const limit = Math.min(STABLE * strand.linkM, STRETCH_M);
+    need = Math.max(need, settings.dt * Math.sqrt(strand.tension / (strand.nodeMass * limit)));
   }
   let count = settings.minSubsteps;
   while (count < need && count < settings.maxSubsteps) count += count < 16 ? 2 : 8;
