@@ -4,7 +4,7 @@ import type { RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
 export type MarkOf = (surface: string | undefined) => SurfaceMark;
 
 /** Everything plain, for coaching that shows nothing. */
-export const allPlain: MarkOf = () => 'sterile';
+const allPlain: MarkOf = () => 'sterile';
 
 export const marksOf = (picture: RoomPicture, shown: boolean): MarkOf =>
   shown ? (surface) => (surface === undefined ? 'sterile' : picture.marks.get(surface) ?? 'sterile') : allPlain;

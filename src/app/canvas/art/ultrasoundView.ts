@@ -19,7 +19,7 @@ const ARTERY_FROM_VEIN_M = 0.0145;
 /** The face of the probe may be this far above the skin and still couple, in metres. */
 const COUPLING_M = 0.014;
 /** The face of the probe lies this far from its origin, along its axis, in metres. */
-export const PROBE_FACE_M = 0.062;
+const PROBE_FACE_M = 0.062;
 
 /**
  * Finds what the screen shows: the vein lies under the site, the artery nearer to the midline. The picture fades as the face leaves

@@ -3,17 +3,19 @@ import { createStage } from '../stage.ts';
 import type { RendererChoice } from '../render/chooseBackend.ts';
 import type { Framing } from '../camera.ts';
 import type { RoomPicture } from '../../../core/room/picture.ts';
+import { showCards } from './cards.ts';
 import { makeFixture, type FixtureName } from './fixture.ts';
 import { playRun } from './liveRun.ts';
 
-/** Shows a fixture; `?scene=field|marked|open|aside|run&seconds=4&framing=field|reach|room&renderer=canvas|webgl&shown=1`. */
+/** Shows a fixture; `?scene=field|marked|open|aside|run|cards&seconds=4&framing=field|reach|room&renderer=canvas|webgl&shown=1`. */
 const query = new URLSearchParams(location.search);
 const shown = query.get('shown') === '1';
+const fixtureNamed = (name: string | null): FixtureName => (name === 'marked' || name === 'open' || name === 'aside' ? name : 'field');
 const stage = await createStage(document.querySelector<HTMLElement>('#host')!, {
   renderer: (query.get('renderer') ?? 'canvas') as RendererChoice, reducedMotion: true, shown,
 });
 const played = query.get('scene') === 'run' ? playRun(Number(query.get('seconds') ?? 4)) : [];
-const picture = played.at(-1) ?? makeFixture((query.get('scene') ?? 'field') as FixtureName);
+const picture = played.at(-1) ?? makeFixture(fixtureNamed(query.get('scene')));
 stage.camera.fit((query.get('framing') ?? 'field') as Framing);
 const draw = (previous = picture, current = picture, blend = 1): void => stage.draw(previous, current, blend, { activeHand: 'right', shown });
 draw();
@@ -26,5 +28,9 @@ function moved(phase: number): RoomPicture {
   const hands = { left: { ...picture.hands.left, y: picture.hands.left.y + by }, right: { ...picture.hands.right, x: picture.hands.right.x + by } };
   const strands = picture.strands.map((strand) => ({ ...strand, y: strand.y.map((y, i) => y + by * 0.2 * Math.sin(i)) }));
   return { ...picture, hands, strands };
+}
+if (query.get('scene') === 'cards') {
+  stage.destroy();
+  showCards(document.querySelector<HTMLElement>('#host')!);
 }
 Object.assign(window, { __draw: draw, __moved: moved, __stage: stage, __played: played, __ready: true });

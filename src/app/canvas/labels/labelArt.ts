@@ -1,6 +1,6 @@
 import { INK, QUIET_INK, WALL } from '../palette.ts';
 
-export const LABEL_FONT = '"Source Serif 4 Variable", Georgia, serif';
+const LABEL_FONT = '"Source Serif 4 Variable", Georgia, serif';
 const PAD_PX = 5;
 
 export interface LabelArt {

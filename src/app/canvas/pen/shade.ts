@@ -10,7 +10,6 @@ export type Fill = string | Shade;
 
 const even = (colours: readonly string[]): Shade['stops'] => colours.map((colour, i) => [i / (colours.length - 1), colour]);
 export const down = (...colours: string[]): Shade => ({ stops: even(colours), axis: 'down' });
-export const across = (...colours: string[]): Shade => ({ stops: even(colours), axis: 'across' });
 /** Three colours with the middle one at 0.55, along a fixed line of the drawing frame. */
 export const fixed = (axis: readonly [number, number, number, number], light: string, base: string, dark: string): Shade => ({
   stops: [[0, light], [0.55, base], [1, dark]], axis,

@@ -1,4 +1,4 @@
-import { across, down, fixed, type Shade } from './shade.ts';
+import { down, fixed, type Shade } from './shade.ts';
 
 /** One two- or three-stop shade per material. */
 export const METAL_SHADE: Shade = { stops: [[0, '#D7DCDF'], [0.45, '#BFC7CB'], [1, '#97A2A9']], axis: 'across' };
@@ -23,4 +23,3 @@ export const CUFF_SHADE = fixed([0, -40, 0, 42], '#FAF5E9', '#F1E9D7', '#DACDB1'
 export const ASSISTANT_HAND_SHADE = fixed([0, -60, 0, 56], '#EBCBB0', '#E0BA9B', '#C99B79');
 export const PROBE_SHADE: Shade = { stops: [[0, '#E9ECED'], [0.55, '#D4D9DB'], [1, '#ABB4B9']], axis: 'across' };
 export const FILM_SHADE: Shade = { stops: [[0, '#E8F5F8B8'], [0.4, '#D7ECF157'], [1, '#BCDCE4A8']], axis: 'across' };
-export const TABLE_TOP_SHADE = across('#D7DCDF', '#BFC7CB');

@@ -34,11 +34,11 @@ export function strandKey(strand: StrandPicture, { camera, pen, markOf, shown }:
   return key;
 }
 
-/** Draws a strand from its kept picture; `points` are where it is, in centimetres. */
-function paintKept(frame: Frame, cm: Pen, name: string, strand: StrandPicture, points: readonly Point[], paint: (pen: Pen) => void): void {
+/** Draws a strand from its kept picture. `outline` is what it covers, `points` where in there it is; both in centimetres. */
+function paintKept(frame: Frame, cm: Pen, name: string, strand: StrandPicture, outline: readonly Point[], points: () => readonly Point[], paint: (pen: Pen) => void): void {
   // Nodes are at most 2 cm apart: half of that is added to what a point stands for.
   const reach = MARGIN_PX * cm.density + lengthFactor(cm.map);
-  frame.cache.draw(cm, name, strandKey(strand, frame), [0, 0], boxAround(cm, points, MARGIN_PX + 2), paint, () => new Cells(cm, points, reach));
+  frame.cache.draw(cm, name, strandKey(strand, frame), [0, 0], boxAround(cm, outline, MARGIN_PX + 2), paint, () => new Cells(cm, points(), reach));
 }
 
 export function paintDrapesFar(frame: Frame): void {
@@ -46,20 +46,23 @@ export function paintDrapesFar(frame: Frame): void {
   for (const strand of frame.picture.strands) {
     if (strand.id === 'cord') continue;
     const line = strandLine(strand);
-    const points = [...line, ...DEPTHS.flatMap((depth) => recede(line, depth))];
-    paintKept(frame, cm, `${strand.id} far`, strand, points, (pen) => paintDrapeFar(pen, strand, frame.markOf));
+    const points = (): Point[] => [...line, ...DEPTHS.flatMap((depth) => recede(line, depth))];
+    paintKept(frame, cm, `${strand.id} far`, strand, [...line, ...recede(line)], points, (pen) => paintDrapeFar(pen, strand, frame.markOf));
   }
 }
 
 export function paintDrapeEdges(frame: Frame): void {
   const cm = frame.pen.in(scaling(0.01));
   for (const strand of frame.picture.strands) {
-    if (strand.id !== 'cord') paintKept(frame, cm, `${strand.id} edge`, strand, strandLine(strand), (pen) => paintDrapeEdge(pen, strand, frame.markOf));
+    if (strand.id === 'cord') continue;
+    const line = strandLine(strand);
+    paintKept(frame, cm, `${strand.id} edge`, strand, line, () => line, (pen) => paintDrapeEdge(pen, strand, frame.markOf));
   }
 }
 
 export function paintCordKept(frame: Frame): void {
   const strand = frame.picture.strands.find(({ id }) => id === 'cord');
   if (strand === undefined) return;
-  paintKept(frame, frame.pen.in(scaling(0.01)), 'cord', strand, strandLine(strand), (pen) => paintCord(pen, strand, frame.picture, frame.markOf));
+  const line = strandLine(strand);
+  paintKept(frame, frame.pen.in(scaling(0.01)), 'cord', strand, line, () => line, (pen) => paintCord(pen, strand, frame.picture, frame.markOf));
 }
