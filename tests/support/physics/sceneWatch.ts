@@ -35,6 +35,17 @@ export class SceneWatch {
     this.lookAtBodies();
   }
 
+  /** The figures for a report, lengths in mm and stretch in %. */
+  summary(): Record<string, number> {
+    const { notFinite, railSteps, crossingEvents, crossingSteps, longestCrossing, bodyInStatic, lost } = this;
+    const rounded = (value: number): number => Math.round(value * 100) / 100;
+    return {
+      notFinite, railSteps, crossingEvents, crossingSteps, longestCrossing, bodyInStatic, lost,
+      staticMm: rounded(this.deepestInStatic * 1e3), handMm: rounded(this.deepestInHand * 1e3),
+      drapeStretch: rounded(this.drapeStretch * 100), cordStretch: rounded(this.cordStretch * 100),
+    };
+  }
+
   /** Node positions of a strand: x, y, x, y … */
   private chain(strand: number): Float64Array {
     const { engine } = this.scene;
