@@ -107,9 +107,9 @@ class RoomStage implements Stage {
       markOf: marksOf(picture, this.shown), shown: this.shown, activeHand: view.activeHand, slowLabels: view.slowLabels ?? false, ultrasound: this.ultrasound, cache: this.cache,
     });
     const together = this.stills.update(frameOn(SCRATCH()));
-    this.backend.render(together, (ctx) => {
+    this.backend.render(together !== 'nothing', (ctx) => {
       const frame = frameOn(ctx);
-      if (!together) this.stills.paintParts(frame);
+      this.stills.paintRest(frame, together);
       for (const layer of MOVING_LAYERS) LAYER_PAINTERS[layer](frame);
     });
   }

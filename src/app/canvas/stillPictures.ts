@@ -23,24 +23,41 @@ const MARGIN_PX = 4;
 
 const keep = (opaque = false): Kept => ({ ctx: document.createElement('canvas').getContext('2d', { alpha: !opaque })!, key: '', x: 0, y: 0 });
 
-/** The picture is put together once its parts have been the same for this many frames. */
-const TOGETHER_AFTER_FRAMES = 3;
+/** The picture is put together once its parts have been the same for so many frames; sheets take longer to come to rest. */
+const BASE_AFTER_FRAMES = 3;
+const FIELD_AFTER_FRAMES = 6;
 const GROUPS = Object.keys(STILL_GROUPS) as StillGroup[];
+
+/** How much the still picture shows: nothing, wall to patient, or sheets, rails and skin as well. */
+export type Together = 'nothing' | 'base' | 'field';
+
+/** For how many frames a key has been the same. */
+class Age {
+  private key = '';
+  private frames = 0;
+
+  next(key: string): number {
+    this.frames = key === this.key ? this.frames + 1 : 0;
+    this.key = key;
+    return this.frames;
+  }
+}
 
 /**
  * What lies under the moving things. Wall and furniture, the operator's body, bed and patient are each drawn once and kept until the
- * camera or they themselves change. While they and the sheets hold still, all of them are one picture.
+ * camera or they themselves change. What holds still is put together to one picture.
  */
 export class StillPictures {
   private readonly kept: Readonly<Record<StillGroup, Kept>> = { room: keep(true), operator: keep(), bed: keep() };
-  private key = '';
-  private age = 0;
+  private readonly baseAge = new Age();
+  private readonly fieldAge = new Age();
+  private shown = '';
   private torsoPx = 0;
 
   constructor(private readonly backend: Backend) {}
 
-  /** Returns whether the still picture of the backend shows all; otherwise the parts are to be drawn by `paintParts`. */
-  update(frame: Frame): boolean {
+  /** Brings the pictures up to date; what the still picture does not show is to be drawn by `paintRest`. */
+  update(frame: Frame): Together {
     const { picture, camera, markOf } = frame;
     const scene = `${camera.toScreen.join(' ')} ${camera.widthPx} ${camera.heightPx} ${frame.pen.density} ${frame.shown}`;
     this.torsoPx = Math.round(picture.torsoX * camera.pxPerM * frame.pen.density);
@@ -50,28 +67,38 @@ export class StillPictures {
       bed: `${scene} ${markOf(picture.fixed['bed'])} ${rowKey(picture.skinX)} ${rowKey(picture.skinY)}`,
     };
     for (const group of GROUPS) this.refresh(group, keys[group], frame);
-    const key = `${Object.values(keys).join()} ${this.torsoPx} ${fieldKey(frame)}`;
-    this.age = key === this.key ? this.age + 1 : 0;
-    this.key = key;
-    if (this.age === TOGETHER_AFTER_FRAMES) this.putTogether(frame);
-    return this.age >= TOGETHER_AFTER_FRAMES;
+    const base = `${Object.values(keys).join()} ${this.torsoPx}`;
+    const field = fieldKey(frame);
+    const [baseAge, fieldAge] = [this.baseAge.next(base), this.fieldAge.next(field)];
+    if (baseAge < BASE_AFTER_FRAMES) return 'nothing';
+    const together = fieldAge < FIELD_AFTER_FRAMES ? 'base' : 'field';
+    const wanted = together === 'base' ? base : `${base} ${field}`;
+    if (wanted !== this.shown) this.putTogether(frame, together);
+    this.shown = wanted;
+    return together;
   }
 
-  /** Draws the parts one by one, with the pen of the frame. */
-  paintParts(frame: Frame): void {
+  /** Draws with the pen of the frame what the still picture does not show. */
+  paintRest(frame: Frame, together: Together): void {
+    if (together === 'nothing') this.paintBase(frame);
+    if (together !== 'field') paintField(frame);
+  }
+
+  private paintBase({ pen }: Frame): void {
     for (const group of GROUPS) {
       const { ctx, x, y } = this.kept[group];
-      frame.pen.ctx.drawImage(ctx.canvas, x + (group === 'operator' ? this.torsoPx : 0), y);
+      pen.ctx.drawImage(ctx.canvas, x + (group === 'operator' ? this.torsoPx : 0), y);
     }
-    for (const layer of FIELD_LAYERS) LAYER_PAINTERS[layer](frame);
   }
 
-  private putTogether(frame: Frame): void {
+  private putTogether(frame: Frame, together: 'base' | 'field'): void {
     const { still } = this.backend;
     const { canvas } = this.kept.room.ctx;
     still.reshape(canvas.width, canvas.height);
     still.ctx.lineJoin = 'round';
-    this.paintParts({ ...frame, pen: frame.pen.onto(still.ctx, frame.pen.map) });
+    const own = { ...frame, pen: frame.pen.onto(still.ctx, frame.pen.map) };
+    this.paintBase(own);
+    if (together === 'field') paintField(own);
     still.changed();
   }
 
@@ -86,6 +113,10 @@ export class StillPictures {
     const pen = Pen.over(kept.ctx, compose(shift(-x / density, -y / density), frame.camera.toScreen), density);
     for (const layer of STILL_GROUPS[group]) LAYER_PAINTERS[layer]({ ...frame, pen });
   }
+}
+
+function paintField(frame: Frame): void {
+  for (const layer of FIELD_LAYERS) LAYER_PAINTERS[layer](frame);
 }
 
 /** Left, top, width, height in device pixels, cut to the screen. */

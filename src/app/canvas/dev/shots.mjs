@@ -14,6 +14,8 @@ const SHOTS = [
   ['room-shown-1600', 1600, 900, 'scene=marked&framing=room&shown=1'],
   ['open-1280', 1280, 720, 'scene=open&shown=1'],
   ['aside-1280', 1280, 720, 'scene=aside&framing=reach'],
+  ['cards-1280', 1280, 720, 'scene=cards'],
+  ['run-1280', 1280, 720, 'scene=run&shown=1'],
 ];
 
 const server = await createServer({ root: new URL('.', import.meta.url).pathname, configFile: false, logLevel: 'error', server: { port: 5391, hmr: false, watch: null, fs: { allow: ['/'] } }, optimizeDeps: { include: ['pixi.js', 'pixi.js/unsafe-eval', 'zod'] }, cacheDir: '/tmp/canvas-dev-cache' });
@@ -29,7 +31,7 @@ try {
     await page.waitForFunction(() => window.__ready === true, null, { timeout: 30000 });
     await page.waitForTimeout(300);
     await page.screenshot({ path: `${folder}/${name}.png` });
-    if (mode === 'time') console.log(name, await measure(page));
+    if (mode === 'time' && query.includes('scene=run')) for (const rate of [1, 4]) console.log(name, `slowed ${rate} times`, await measure(page, rate));
     await page.close();
   }
 } finally {
@@ -37,29 +39,32 @@ try {
   await server.close();
 }
 
-/** Main-thread milliseconds per frame with the processor slowed down four times, from the browser's own count of task time. */
-async function measure(page) {
+/**
+ * Milliseconds of the page's main thread per frame while a run is played: all its tasks (drawing commands and filling of pixels, which
+ * a software canvas does on the same thread), and the calls of `draw` alone.
+ */
+async function measure(page, rate) {
   const client = await page.context().newCDPSession(page);
-  await client.send('Performance.enable');
-  await client.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+  await client.send('Performance.enable', { timeDomain: 'threadTicks' });
+  await client.send('Emulation.setCPUThrottlingRate', { rate });
   const taskSeconds = async () => (await client.send('Performance.getMetrics')).metrics.find(({ name }) => name === 'TaskDuration').value;
-  const frames = 60;
-  const run = (draws) => page.evaluate(async ([count, on]) => {
-    const times = [];
-    for (let i = 0; i < count; i++) {
-      await new Promise(requestAnimationFrame);
-      const start = performance.now();
-      if (on) window.__draw(window.__moved(i / 9), window.__moved((i + 1) / 9), 0.5);
-      times.push(performance.now() - start);
-    }
-    return times.sort((a, b) => a - b)[count >> 1];
-  }, [frames, draws]);
-  await run(true);
-  const before = await taskSeconds();
-  const median = await run(true);
-  const busy = await taskSeconds();
-  await run(false);
-  const idle = await taskSeconds();
-  await client.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-  return { scriptMedianMs: median.toFixed(2), taskMsPerFrame: ((busy - before) * 1000 / frames).toFixed(2), idleTaskMsPerFrame: ((idle - busy) * 1000 / frames).toFixed(2) };
+  const results = {};
+  for (const kind of ['still', 'play']) {
+    const before = await taskSeconds();
+    const calls = await page.evaluate(async (name) => {
+      const pictures = window.__played;
+      const times = [];
+      for (let i = 0; i + 2 < pictures.length; i++) {
+        await new Promise(requestAnimationFrame);
+        const start = performance.now();
+        if (name === 'play') window.__draw(pictures[i + 1], pictures[i + 2], 0.5);
+        else window.__draw({ ...pictures.at(-1) }, { ...pictures.at(-1) }, 0.5);
+        times.push(performance.now() - start);
+      }
+      return times.sort((a, b) => a - b);
+    }, kind);
+    const tasks = ((await taskSeconds()) - before) * 1000 / calls.length;
+    results[kind] = { allTasksMs: tasks.toFixed(1), drawMedianMs: calls[calls.length >> 1].toFixed(1), drawP95Ms: calls[Math.floor(calls.length * 0.95)].toFixed(1) };
+  }
+  return results;
 }

@@ -68,8 +68,8 @@ function paintThumbnail(canvas: HTMLCanvasElement, look: ThumbnailLook, width: n
 function paintTool(pen: Pen, { holds, thingMark = 'sterile' }: ThumbnailLook, [x, y]: readonly [number, number]): void {
   switch (holds) {
     case 'probe': paintProbe(pen.in(shift(x, y - 8)), thingMark); break;
-    case 'gelPacket': paintGelPacket(pen.in(shift(x, y), turning(50)), 0, thingMark); break;
-    case 'gauze': paintGauze(pen.in(shift(x, y), turning(35)), thingMark); break;
+    case 'gelPacket': paintGelPacket(pen.in(shift(x + 12, y + 10), turning(50)), 0, thingMark); break;
+    case 'gauze': paintGauze(pen.in(shift(x + 14, y + 6), turning(35)), thingMark); break;
     case 'syringe':
     case 'needleSyringe':
       paintSyringe(pen.in(shift(x, y), turning(22)), { needleMm: 34, full: 0.4, liquid: '#DCEBF0', barrelMark: thingMark, needleMark: thingMark });

@@ -65,18 +65,18 @@ export function paintHandWithThing(frame: Frame, side: Side): void {
   };
   const key = [motion[side].shapeKey(nowMs), drawing.cuffDeg, drawing.active, ...Object.values(drawing.marks), angleKey(hand.c, hand.s), frame.camera.pxPerM, thingKey(frame, held, hand)].join();
   const at = applyTo(pen.map, hand.x, hand.y);
-  const moved = pen.in(shift(0, 0));
-  const box = boxAround(moved, [...HAND_CORNERS.map(([x, y]) => applyTo(place, x, y)), ...reachOf(held)], 8);
-  frame.cache.draw(moved, `${side} hand`, key, at, [box[0] - at[0], box[1] - at[1], box[2] - at[0], box[3] - at[1]], (own) =>
+  const box = boxAround(pen, [...HAND_CORNERS.map(([x, y]) => applyTo(place, x, y)), ...reachOf(held)], 8);
+  frame.cache.draw(pen, `${side} hand`, key, at, [box[0] - at[0], box[1] - at[1], box[2] - at[0], box[3] - at[1]], (own) =>
     paintHand(own.in(place), { ...drawing, ...(held === undefined ? {} : { tool: () => paintItem(own, held, markOf) }) }));
 }
 
-const angleKey = (c: number, s: number): string => `${Math.round(c * 400)} ${Math.round(s * 400)}`;
+/** Direction in steps of 0.3 degrees: smaller turns are not seen. */
+const angleKey = (c: number, s: number): string => `${Math.round(c * 200)} ${Math.round(s * 200)}`;
 
 /** How the held thing lies in the hand and what it looks like. */
 function thingKey({ markOf, camera }: Frame, held: ItemPicture | undefined, hand: { readonly x: number; readonly y: number }): string {
   if (held === undefined) return '';
-  const px = (metres: number): number => Math.round(metres * camera.pxPerM * 2);
+  const px = (metres: number): number => Math.round(metres * camera.pxPerM);
   return [held.id, px(held.x - hand.x), px(held.y - hand.y), angleKey(held.c, held.s), held.used.toFixed(2), ...held.surfaces.map(markOf)].join();
 }
 

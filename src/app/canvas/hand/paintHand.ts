@@ -116,8 +116,11 @@ class HandBody {
     this.pen.clipped(palm, () => this.pen.path(palm, { line: mark === 'became' ? BREAK : this.style.line, weight: 'd' }));
   }
 
+  /** Where all is sterile, thumb and palm are one. */
   paintThumbRoot(): void {
-    if (this.hand.shape.thumbRoot && this.hand.marks.back === 'sterile' && this.hand.marks.palm === 'sterile') this.pen.path(THUMB_ROOT, { fill: this.style.fill });
+    const { fingers, palm, back } = this.hand.marks;
+    const plain = [fingers, palm, back].every((mark) => mark === 'sterile');
+    if (this.hand.shape.thumbRoot && plain) this.pen.path(THUMB_ROOT, { fill: this.style.fill });
   }
 
   paintCreases(): void {
