@@ -88,7 +88,7 @@ function shoulderCloth(arm: Arm): PathData[] {
 
 /** Cloth over the elbow, so that upper and lower sleeve are one. */
 const elbowPatch = ({ elbow, upperAngle, foreAngle }: Arm): PathData =>
-  limb([[...along(elbow, upperAngle, -6, 0), 5.9], [...elbow, 5.62], [...along(elbow, foreAngle, 5, 0), 5.3]], PIECES);
+  limb([[...along(elbow, foreAngle, 5, 0), 5.3], [...elbow, 5.62], [...along(elbow, upperAngle, -ABOVE_ELBOW_CM, 0), 6.35]], PIECES, true);
 
 /** From the shoulder to the seam above the elbow. Patterns are tied to the operator's origin, where that of the gown is tied too. */
 function outerPart({ side, shoulder, elbow, upperAngle }: Arm): PathData {
@@ -96,8 +96,11 @@ function outerPart({ side, shoulder, elbow, upperAngle }: Arm): PathData {
   return limb([[shoulder[0] - side * 0.6, shoulder[1], 7.6], [(shoulder[0] + seam[0]) / 2, (shoulder[1] + seam[1]) / 2, 7.2], [...seam, 6.5]], PIECES, true);
 }
 
-const elbowPart = ({ elbow, upperAngle, foreAngle }: Arm): PathData =>
-  limb([[...along(elbow, upperAngle, -ABOVE_ELBOW_CM, 0), 6.4], [...elbow, 6.1], [...along(elbow, foreAngle, 2.5, 0), 6]], PIECES, true);
+/** Round about the elbow, from the seam above it to a little below. */
+const elbowPart = ({ elbow, upperAngle, foreAngle }: Arm): PathData => joinPaths([
+  limb([[...elbow, 6.1], [...along(elbow, upperAngle, -ABOVE_ELBOW_CM, 0), 6.5]], PIECES, true),
+  limb([[...elbow, 6.1], [...along(elbow, foreAngle, 2.5, 0), 6]], PIECES, true),
+]);
 
 const lowerPart = ({ elbow, wrist, foreAngle }: Arm): PathData =>
   limb([[...along(wrist, foreAngle, -4, 0), 4.2], [...along(wrist, foreAngle, -8, 0), 4.9], [...along(elbow, foreAngle, 2.5, 0), 6]], PIECES, true);
