@@ -1,6 +1,9 @@
 import { segmentsCross } from './segments.ts';
 import type { SolverState } from './solverState.ts';
 
+/** Cosine of the turn up to which a corner counts as part of a curve. */
+const BLUNT = 0.75;
+
 /** Finds contacts of links with corners and round ends of shapes, and links caught across the axis of a post. */
 export function detectLinkContacts(state: SolverState): void {
   const { candidates, shapes, nodes, strands, bodies, settings } = state;
@@ -35,7 +38,11 @@ export function detectLinkContacts(state: SolverState): void {
   detectAxisCrossings(state);
 }
 
-/** A corner of a polygon against a link: the normal is that of the link, if this corner is the one that sticks out most along it. */
+/**
+ * A corner of a polygon against a link: the normal is that of the link, if this corner is the one that sticks out most along it.
+ * Over a blunt corner, one of many that make up a curve, a link whose ends lie on both sides may cut l/4 · sin(turn): the nodes
+ * carry there, so that friction and tension are solved together; two contacts on one curve would share the load at random.
+ */
 function touchCorner(state: SolverState, i: number, v: number, shape: number, t: number, ex: number, ey: number, reach: number): void {
   const { vx, vy, nx: faceX, ny: faceY, first } = state.shapes;
   const length = Math.sqrt(ex * ex + ey * ey);
@@ -49,7 +56,10 @@ function touchCorner(state: SolverState, i: number, v: number, shape: number, t:
   }
   const height = vx[v] * nx + vy[v] * ny;
   if (vx[before] * nx + vy[before] * ny > height + 1e-9 || vx[after] * nx + vy[after] * ny > height + 1e-9) return;
-  const sep = (state.nodes.x[i] - vx[v]) * nx + (state.nodes.y[i] - vy[v]) * ny - reach;
+  const isBlunt = faceX[before] * faceX[v] + faceY[before] * faceY[v] > BLUNT;
+  const turn = Math.abs(faceX[before] * faceY[v] - faceY[before] * faceX[v]);
+  const bulge = isBlunt ? 0.25 * state.strands[state.nodes.strand[i]]!.linkM * turn + 0.0003 : 0;
+  const sep = (state.nodes.x[i] - vx[v]) * nx + (state.nodes.y[i] - vy[v]) * ny - reach + bulge;
   if (sep <= state.settings.slack && sep >= -reach - 0.012) addLinkContact(state, i, v, shape, t, nx, ny, sep);
 }
 

@@ -4,13 +4,10 @@ import type { Strand } from './strands.ts';
 /** Moves everything by its velocity, gravity, forces and bending, as if nothing touched. `left` counts the sub-steps still to do, this one included. */
 export function predict(state: SolverState, left: number): void {
   predictBodies(state, left);
-  for (const strand of state.strands) {
-    if (!strand.awake) continue;
-    predictNodes(state, strand);
-    if (strand.bendFactor > 0) bend(state, strand);
-  }
+  for (const strand of state.strands) if (strand.awake) predictNodes(state, strand);
   movePins(state, left);
   placeHeldNodes(state);
+  for (const strand of state.strands) if (strand.awake) bend(state, strand);
 }
 
 function predictBodies(state: SolverState, left: number): void {
@@ -84,19 +81,23 @@ function predictNodes(state: SolverState, strand: Strand): void {
   }
 }
 
-/** Bending as an explicit force: minus stiffness times the fourth difference of the positions at the start of the sub-step. */
+/**
+ * Bending as an explicit force: minus stiffness times the fourth difference of the positions at the start of the sub-step; and
+ * damping of curvature in the same form, on the displacements. Neither acts on a strand that moves or turns as a whole.
+ */
 function bend(state: SolverState, strand: Strand): void {
   const { x, y, prevX, prevY, inverseMass, holder } = state.nodes;
-  const { start, end, bendFactor } = strand;
+  const { start, end, curlDamping } = strand;
+  const stiffness = strand.bendFactor - curlDamping; // times prevX; the damping acts on x − prevX
   let beforeX = 0;
   let beforeY = 0;
   let hereX = 0;
   let hereY = 0;
-  let afterX = prevX[start] - 2 * prevX[start + 1] + prevX[start + 2];
-  let afterY = prevY[start] - 2 * prevY[start + 1] + prevY[start + 2];
-  for (let i = start; i < end; i++) {
-    if (holder[i] < 0) {
-      const f = -bendFactor * inverseMass[i];
+  let afterX = 0;
+  let afterY = 0;
+  for (let i = start - 1; i < end; i++) {
+    if (i >= start && holder[i] < 0) {
+      const f = -inverseMass[i];
       x[i] += f * (beforeX - 2 * hereX + afterX);
       y[i] += f * (beforeY - 2 * hereY + afterY);
     }
@@ -104,9 +105,13 @@ function bend(state: SolverState, strand: Strand): void {
     beforeY = hereY;
     hereX = afterX;
     hereY = afterY;
-    const inside = i + 3 < end;
-    afterX = inside ? prevX[i + 1] - 2 * prevX[i + 2] + prevX[i + 3] : 0;
-    afterY = inside ? prevY[i + 1] - 2 * prevY[i + 2] + prevY[i + 3] : 0;
+    const a = i + 1;
+    if (a + 2 >= end) {
+      afterX = afterY = 0;
+      continue;
+    }
+    afterX = stiffness * (prevX[a] - 2 * prevX[a + 1] + prevX[a + 2]) + curlDamping * (x[a] - 2 * x[a + 1] + x[a + 2]);
+    afterY = stiffness * (prevY[a] - 2 * prevY[a + 1] + prevY[a + 2]) + curlDamping * (y[a] - 2 * y[a + 1] + y[a + 2]);
   }
 }
 

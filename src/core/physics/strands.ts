@@ -1,6 +1,13 @@
 import { assert } from '../base/assert.ts';
 import type { StrandSpec } from './types.ts';
 
+/**
+ * Inner friction of cord and cloth: the share of a change of curvature that is taken out, per second and at most per sub-step.
+ * It acts on kinks of single links above all; a stretch of ten links loses about 1/s, a swing of the whole nothing.
+ */
+const CURL_RATE = 30;
+const CURL_LIMIT = 0.05;
+
 /** What all nodes of one strand share. Node i of the strand has the global index start + i. */
 export class Strand {
   readonly start: number;
@@ -24,6 +31,8 @@ export class Strand {
   compliance = 0;
   /** Bending force per second difference, as displacement: EI h² / l³, limited for stability. */
   bendFactor = 0;
+  /** Mass (kg) with which changes of curvature are damped within a sub-step. */
+  curlDamping = 0;
   /** Smoothed greatest tension (N). */
   tension = 0;
   /** Tension of the first and last link in the last sub-step (N). */
@@ -68,6 +77,7 @@ export class Strand {
   setSubstep(h: number): void {
     const hh = h * h;
     this.compliance = this.linkM / (this.stiffnessN * hh);
+    this.curlDamping = Math.min(CURL_LIMIT, CURL_RATE * h) * this.nodeMass;
     this.bendFactor = Math.min((this.bendingNm2 * hh) / (this.linkM * this.linkM * this.linkM), 0.1 * this.nodeMass);
   }
 }
