@@ -7,16 +7,48 @@ import { fingersDirection } from '../../src/core/room/driveHands.ts';
 import { minimumJerk } from '../../src/core/room/patient.ts';
 import { workingEnd } from '../../src/core/room/work.ts';
 import { Run } from '../../src/core/run/run.ts';
+import { Nearness, type Named } from './nearness.ts';
+
+export interface SentCommand {
+  readonly step: number;
+  readonly command: Command;
+}
+
+/** Least gap seen so far between two named things, in metres. */
+export interface Watched {
+  least: number;
+}
+
+/** How near the hand must have come to where it was sent before a movement counts as done, in metres. */
+const ARRIVED_M = 0.0005;
+/** Most movements in which a hand feels its way, 60 a second. */
+const FEEL_STEPS = 1200;
 
 /**
  * A scripted operator: it sees the room as a person does (where hands, things and sheet are) and acts only through the command
  * list, with minimum-jerk hand movements (Flash and Hogan 1985), 60 commands a second, like real input.
  */
 export class Operator {
-  readonly commands: { step: number; command: Command }[] = [];
+  readonly commands: SentCommand[] = [];
+  readonly near: Nearness;
   private queued: Command[] = [];
+  private readonly watches: { readonly of: () => number; readonly seen: Watched }[] = [];
 
-  constructor(readonly run: Run) {}
+  constructor(readonly run: Run) {
+    this.near = new Nearness(run);
+  }
+
+  /** From now on keeps the least gap between two things. */
+  watch(some: Named, others: Named): Watched {
+    return this.watchLeast(() => this.near.gap(some, others));
+  }
+
+  /** From now on keeps the least value of a measure. */
+  watchLeast(of: () => number): Watched {
+    const seen = { least: of() };
+    this.watches.push({ of, seen });
+    return seen;
+  }
 
   /** Middle of the palm in metres. */
   hand(side: Side): { x: number; y: number } {
@@ -126,8 +158,46 @@ export class Operator {
     return this.palmTo(side, palm.x + x - end.x, palm.y + y - end.y, speed);
   }
 
+  /**
+   * Moves the palm in the direction (dx, dy), slower the nearer it is, until what `gap` measures would come down to `wanted` metres
+   * once the hand has caught up. Throws when it never does.
+   */
+  approach(side: Side, dx: number, dy: number, gap: () => number, wanted: number): this {
+    let { wishX: x, wishY: y } = this.run.room.hands[side];
+    for (let k = 0; k < FEEL_STEPS; k++) {
+      const left = gap() - this.lag(side) - wanted;
+      if (left < 0.0007 && this.lag(side) < ARRIVED_M) return this;
+      const stride = left < 0.0007 ? 0 : left > 0.03 ? 0.003 : 0.001;
+      this.nudge(side, (x += dx * stride), (y += dy * stride));
+    }
+    throw new Error(`the ${side} hand came no nearer than ${gap().toFixed(4)} m`);
+  }
+
+  /** Moves the palm in the direction (dx, dy) until `gap` says that there is a touch, and holds still there for a moment. */
+  touch(side: Side, dx: number, dy: number, gap: () => number): this {
+    let { wishX: x, wishY: y } = this.run.room.hands[side];
+    for (let k = 0; k < FEEL_STEPS; k++) {
+      if (gap() <= 0.0005) return this.wait(0.1);
+      this.nudge(side, (x += dx * 0.001), (y += dy * 0.001));
+    }
+    throw new Error(`the ${side} hand touched nothing: ${gap().toFixed(4)} m are left`);
+  }
+
   finish(): this {
     return this.send({ type: 'run.end' }).wait(1 / STEPS_PER_SECOND);
+  }
+
+  /** How far the hand is behind where it was sent, in metres. */
+  private lag(side: Side): number {
+    const { x, y } = this.hand(side);
+    const { wishX, wishY } = this.run.room.hands[side];
+    return Math.sqrt((wishX - x) ** 2 + (wishY - y) ** 2);
+  }
+
+  private nudge(side: Side, x: number, y: number): void {
+    this.send({ type: 'hand.move', hand: side, xMm: Math.round(x * 1000), yMm: Math.round(y * 1000) });
+    this.step();
+    this.step();
   }
 
   private indexOf(id: string): number {
@@ -141,5 +211,6 @@ export class Operator {
     this.queued = [];
     for (const command of commands) this.commands.push({ step: this.run.stepCount, command });
     this.run.step(commands);
+    for (const { of, seen } of this.watches) seen.least = Math.min(seen.least, of());
   }
 }

@@ -37,6 +37,7 @@ export function driveHands(scene: Scene, hands: Readonly<Record<Side, HandState>
       fx *= most / f;
       fy *= most / f;
     }
+    hand.driveN = Math.min(f, most);
     const [tc, ts] = fingersDirection(side, hand.targetAngle);
     const error = world.bodyC[body]! * ts - world.bodyS[body]! * tc;
     const torque = HAND_INERTIA * (TURN_RATE * TURN_RATE * error - 2 * TURN_RATE * world.bodyOmega[body]!);

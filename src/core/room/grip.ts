@@ -8,7 +8,9 @@ import type { Scene } from './scene.ts';
 /** How long the fingers take to bring a thing into the way they hold it, in steps. */
 const SETTLE_STEPS = 36;
 /** Share of the grip's force up to which turning counts as easy. */
-const EASY_SHARE = 0.3;
+const EASY_SHARE = 0.45;
+/** Share by which a new pull enters the one that counts: about 0.1 s, since flesh and glove take up shorter jerks. */
+const PULL_BLEND = 0.08;
 /** A cord or a sheet is taken only when no thing is nearer by these distances (m): people reach for the thing on the sheet. */
 const CORD_BIAS_M = 0.008;
 const DRAPE_BIAS_M = 0.02;
@@ -74,21 +76,21 @@ export function takeHold(scene: Scene, hands: Readonly<Record<Side, HandState>>,
   hand.closed = true;
   const grasp = findGrasp(scene, side, gone);
   if (!grasp) return null;
-  const { world, scenario } = scene;
+  const { world } = scene;
   const body = scene.hands[side];
   if (grasp.kind === 'node') {
     const other = hands[otherSide(side)].hold;
     if (other?.kind === 'node' && other.node === grasp.node) return null;
-    world.gripNode(body, grasp.node, scenario.operator.gripForceN);
-    hand.hold = { kind: 'node', strand: grasp.strand, node: grasp.node };
+    world.gripNode(body, grasp.node, Infinity);
+    hand.hold = { kind: 'node', strand: grasp.strand, node: grasp.node, pullN: 0 };
     return hand.hold;
   }
   const other = hands[otherSide(side)];
   if (other.hold?.kind === 'thing' && other.hold.thing === grasp.thing) letGo(scene, other);
   const thing = scene.things[grasp.thing]!.body;
   const from = relativePose(scene, body, thing);
-  const joint = world.weld(body, thing, { maxForceN: scenario.operator.gripForceN, relative: from });
-  hand.hold = { kind: 'thing', thing: grasp.thing, joint, settled: 0, from };
+  const joint = world.weld(body, thing, { relative: from });
+  hand.hold = { kind: 'thing', thing: grasp.thing, joint, pullN: 0, settled: 0, from };
   return hand.hold;
 }
 
@@ -102,34 +104,38 @@ export function letGo(scene: Scene, hand: HandState): void {
   hand.hold = null;
 }
 
-/** Lets the fingers bring held things into the way they hold them, and notes grips that slipped in the last step. */
+/** Lets go of what is pulled out of the fingers, and lets them bring held things into the way they hold them. */
 export function settleHolds(scene: Scene, hands: Readonly<Record<Side, HandState>>): void {
-  for (const event of scene.world.slipped) {
-    for (const side of SIDES) {
-      const { hold } = hands[side];
-      const lost = event.kind === 'weld' ? hold?.kind === 'thing' && hold.joint === event.joint : hold?.kind === 'node' && hold.node === event.node;
-      if (lost) {
-        hands[side].hold = null;
-        hands[side].using = false;
-      }
-    }
-  }
   for (const side of SIDES) {
-    const { hold } = hands[side];
-    if (hold?.kind !== 'thing') continue;
-    if (hold.settled >= 1) continue;
-    // Something in the way is not forced: the thing turns in the fingers only as far as it goes easily.
-    const easy = scene.world.weldForce(hold.joint) < EASY_SHARE * scene.scenario.operator.gripForceN;
-    hold.settled = Math.min(1, Math.max(0, hold.settled + (easy ? 1 : -2) / SETTLE_STEPS));
-    const goal = holdPose(scene, side, hold.thing);
-    const blend = hold.settled * hold.settled * (3 - 2 * hold.settled);
-    const fromAngle = atan2(hold.from.s, hold.from.c);
-    let turn = atan2(goal.s, goal.c) - fromAngle;
-    if (turn > PI) turn -= 2 * PI;
-    if (turn < -PI) turn += 2 * PI;
-    const angle = fromAngle + turn * blend;
-    scene.world.setWeldPose(hold.joint, hold.from.x + (goal.x - hold.from.x) * blend, hold.from.y + (goal.y - hold.from.y) * blend, cos(angle), sin(angle));
+    const hand = hands[side];
+    const { hold } = hand;
+    if (!hold) continue;
+    // What pulls at a grip is felt by the arm as well; single jerks inside the grip are not.
+    const inGrip = hold.kind === 'thing' ? scene.world.weldForce(hold.joint) : scene.world.holdForce(hold.node);
+    hold.pullN += (Math.min(inGrip, hand.driveN) - hold.pullN) * PULL_BLEND;
+    if (hold.pullN > scene.scenario.operator.gripForceN) slip(scene, hand);
+    else if (hold.kind === 'thing' && hold.settled < 1) settle(scene, side, hold);
   }
+}
+
+/** What was held is pulled out of the closed fingers. */
+function slip(scene: Scene, hand: HandState): void {
+  letGo(scene, hand);
+  hand.closed = true;
+}
+
+function settle(scene: Scene, side: Side, hold: Extract<Hold, { kind: 'thing' }>): void {
+  // Something in the way is not forced: the thing turns in the fingers only as far as it goes easily.
+  const easy = hold.pullN < EASY_SHARE * scene.scenario.operator.gripForceN;
+  hold.settled = Math.min(1, Math.max(0, hold.settled + (easy ? 1 : -2) / SETTLE_STEPS));
+  const goal = holdPose(scene, side, hold.thing);
+  const blend = hold.settled * hold.settled * (3 - 2 * hold.settled);
+  const fromAngle = atan2(hold.from.s, hold.from.c);
+  let turn = atan2(goal.s, goal.c) - fromAngle;
+  if (turn > PI) turn -= 2 * PI;
+  if (turn < -PI) turn += 2 * PI;
+  const angle = fromAngle + turn * blend;
+  scene.world.setWeldPose(hold.joint, hold.from.x + (goal.x - hold.from.x) * blend, hold.from.y + (goal.y - hold.from.y) * blend, cos(angle), sin(angle));
 }
 
 /** Where a held thing comes to lie in the hand's frame. */

@@ -3,11 +3,12 @@ import type { Side } from '../base/side.ts';
 
 /**
  * What a hand holds: an item or the probe by its place in the scene's list, or one node of a strand. `settled` says how far the
- * fingers have brought a thing from the way they took it (`from`) into the way they hold it, 0 to 1.
+ * fingers have brought a thing from the way they took it (`from`) into the way they hold it, 0 to 1; `pullN` is what pulls at the
+ * grip in newtons, averaged over about 0.1 s.
  */
 export type Hold =
-  | { readonly kind: 'thing'; readonly thing: number; readonly joint: number; settled: number; readonly from: { readonly x: number; readonly y: number; readonly c: number; readonly s: number } }
-  | { readonly kind: 'node'; readonly strand: 'drape.left' | 'drape.right' | 'cord'; readonly node: number };
+  | { readonly kind: 'thing'; readonly thing: number; readonly joint: number; pullN: number; settled: number; readonly from: { readonly x: number; readonly y: number; readonly c: number; readonly s: number } }
+  | { readonly kind: 'node'; readonly strand: 'drape.left' | 'drape.right' | 'cord'; readonly node: number; pullN: number };
 
 /** All that a hand carries from step to step besides its body. Plain data. */
 export interface HandState {
@@ -26,6 +27,8 @@ export interface HandState {
   closed: boolean;
   using: boolean;
   hold: Hold | null;
+  /** Force of its drive in the last step, in newtons. */
+  driveN: number;
   /** Length of its way so far in metres. */
   pathM: number;
 }
@@ -37,6 +40,9 @@ export function restingHand(side: Side): HandState {
   const [x, y] = HAND_START[side];
   return {
     side, wishX: x, wishY: y, wishAngle: REST_ANGLE, targetX: x, targetY: y, targetVx: 0, targetVy: 0, targetAngle: REST_ANGLE,
-    closed: false, using: false, hold: null, pathM: 0,
+    closed: false, using: false, hold: null, driveN: 0, pathM: 0,
   };
 }
+
+/** A copy that shares nothing with the hand. */
+export const copyHand = (hand: HandState): HandState => ({ ...hand, hold: hand.hold && { ...hand.hold } });

@@ -83,7 +83,9 @@ function prepareAgain(room: Room): string[] {
   const { world } = scene;
   const old = [surfaces.thingName('site')];
   happenings.lieStill();
+  if (scene.clip) world.teleportBody(scene.clip.body, laid.clip[0], laid.clip[1], 1, 0);
   world.placeNodes(laid.x, laid.y);
+  room.clip.close();
   scene.things.forEach(({ body }, k) => {
     const { x, y, c, s } = laid.things[k]!;
     if (!room.gone[k]) world.teleportBody(body, x, y, c, s);

@@ -7,10 +7,11 @@ import type { Fact } from '../ledger/fact.ts';
 import type { FieldObservation } from '../procedure/observation.ts';
 import type { CueKind, Scenario } from '../scenario/schema.ts';
 import { driveHands } from './driveHands.ts';
+import { Clip } from './clip.ts';
 import { CordHelp } from './cordHelp.ts';
 import { DriftWatch } from './drift.ts';
 import { findGrasp, letGo, settleHolds, takeHold } from './grip.ts';
-import { restingHand, type HandState } from './handState.ts';
+import { copyHand, restingHand, type HandState } from './handState.ts';
 import { Happenings } from './patient.ts';
 import type { RoomPicture, SurfaceMark } from './picture.ts';
 import { takePicture } from './picturing.ts';
@@ -42,6 +43,7 @@ export class Room {
   readonly work: Work;
   readonly drift: DriftWatch;
   readonly cordHelp: CordHelp;
+  readonly clip: Clip;
   readonly touches: TouchWatch;
   readonly laid: Laid;
   readonly gone: boolean[];
@@ -65,6 +67,7 @@ export class Room {
     this.work = new Work(this.scene);
     this.drift = new DriftWatch(this.scene);
     this.cordHelp = new CordHelp(this.scene);
+    this.clip = new Clip(this.scene);
     this.gone = this.scene.things.map(() => false);
     this.touches = new TouchWatch(this.scene, this.surfaces);
   }
@@ -132,8 +135,9 @@ export class Room {
 
   save(): unknown {
     return {
-      world: this.scene.world.snapshot(), surfaces: this.surfaces.save(), hands: { left: { ...this.hands.left }, right: { ...this.hands.right } },
+      world: this.scene.world.snapshot(), surfaces: this.surfaces.save(), hands: { left: copyHand(this.hands.left), right: copyHand(this.hands.right) },
       remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(), cordHelp: this.cordHelp.save(),
+      clip: this.clip.save(),
       touches: this.touches.save(), gone: [...this.gone], torsoX: this.torsoX, moving: this.moving, wipeUntil: this.wipeUntil,
     };
   }
@@ -142,12 +146,13 @@ export class Room {
     const s = saved as ReturnType<Room['save']> & Record<string, never>;
     this.scene.world.restore(s['world']);
     this.surfaces.restore(s['surfaces']);
-    for (const side of SIDES) Object.assign(this.hands[side], (s['hands'] as Record<Side, HandState>)[side]);
+    for (const side of SIDES) Object.assign(this.hands[side], copyHand((s['hands'] as Record<Side, HandState>)[side]));
     this.remedies.restore(s['remedies']);
     this.happenings.restore(s['happenings']);
     this.work.restore(s['work']);
     this.drift.restore(s['drift']);
     this.cordHelp.restore(s['cordHelp']);
+    this.clip.restore(s['clip']);
     this.touches.restore(s['touches']);
     (s['gone'] as boolean[]).forEach((gone, k) => (this.gone[k] = gone));
     this.torsoX = s['torsoX'];
@@ -209,6 +214,7 @@ export class Room {
       this.hands[side].pathM += Math.sqrt(dx * dx + dy * dy);
     });
     settleHolds(this.scene, this.hands);
+    this.clip.step();
     this.catchInBin();
     if (this.wipeUntil === step) this.happenings.itchUntil = -1;
   }

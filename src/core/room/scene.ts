@@ -43,8 +43,8 @@ export interface Scene {
   readonly cord: number;
   /** Sticks the adhesive edge of a drape to the skin where it lies now. */
   readonly glue: (side: Side) => void;
-  /** From now on the clip on the cord lets go above its pull; while the scene settles it holds. */
-  readonly limitClip: () => void;
+  /** The clip that ties the cord to the drape, with the node of the cord that it holds; null where there is none. */
+  readonly clip: { readonly body: number; readonly cordNode: number } | null;
 }
 
 export const HAND_START: Readonly<Record<Side, Point>> = { right: [-0.27, 1.27], left: [0.27, 1.27] };
@@ -86,15 +86,10 @@ export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
   const first = world.strandStart(cord);
   world.attachNode(first, things[0]!.body, -THING_SHAPES.probe.halfLength, 0);
   world.pinNode(first + world.strandSize(cord) - 1);
-  const clipped = clip >= 0 ? closeClip(world, layout, cordSide, clip, cord, drapes[cordSide]) : -1;
+  const closed = clip >= 0 ? { body: clip, cordNode: closeClip(world, layout, cordSide, clip, cord, drapes[cordSide]) } : null;
   const glue = (side: Side): void => glueDrape(world, scenario, side, drapes[side], hump);
   for (const side of SIDES) glue(side);
-    const limitClip = (): void => {
-    if (clipped < 0) return;
-    world.releaseNode(clipped);
-    world.gripNode(clip, clipped, scenario.cord.clipN);
-  };
-  return { scenario, layout, world, hump, hands, things, drapes, cord, glue, limitClip };
+  return { scenario, layout, world, hump, hands, things, drapes, cord, glue, clip: closed };
 }
 
 /** Head-down tilt turns the bed about an axis in this plane: what is left of gravity in the plane is its cosine. */

@@ -24,7 +24,6 @@ export function settledScene(scenario: Scenario): Scene {
     driveHands(scene, hands, 'right', 0);
     scene.world.step();
   }
-  scene.limitClip();
   return scene;
 }
 
@@ -33,13 +32,15 @@ export interface Laid {
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly things: readonly { readonly x: number; readonly y: number; readonly c: number; readonly s: number }[];
+  readonly clip: Point;
 }
 
 export function rememberLaid(scene: Scene): Laid {
-  const { world, things } = scene;
+  const { world, things, clip } = scene;
   return {
     x: world.x.slice(),
     y: world.y.slice(),
     things: things.map(({ body }) => ({ x: world.bodyX[body]!, y: world.bodyY[body]!, c: world.bodyC[body]!, s: world.bodyS[body]! })),
+    clip: clip ? [world.bodyX[clip.body]!, world.bodyY[clip.body]!] : [0, 0],
   };
 }

@@ -17,6 +17,9 @@ const REACH_OVER_M = 0.08;
 const EDGE_M = 0.05;
 /** How far a thing lies under its level before it counts as off the field (m). */
 const OFF_FIELD_M = 0.04;
+/** A cord this near to a bare rail lies on it, and the rail's crest is this high (m). */
+const ON_RAIL_M = 0.004;
+const CREST_M = 0.04;
 
 export type ZoneChange = { readonly slot: Slot; readonly zone: Zone; readonly inside: boolean; readonly x: number; readonly y: number };
 
@@ -99,16 +102,26 @@ export class ZoneWatch {
     for (const slot of needle >= 0 ? [solid, needle] : [solid]) this.set(slot, 'offField', below, !below, x, y);
   }
 
-  /** A stretch of cord is off the field where it hangs over the edge; back on it once it is inside the margin. */
+  /** A stretch of cord is off the field where it hangs over the edge or lies on a bare rail; back on it once it is inside the margin. */
   private watchCord(): void {
     const { world, cord, layout, scenario } = this.scene;
     const start = world.strandStart(cord);
+    const side: Side = scenario.room.machine.outletXM >= 0 ? 'left' : 'right';
+    const crest = layout.crest[side];
+    const onRail = this.railIsBare(side) ? layout.rails[side].radius + scenario.cord.radiusM + ON_RAIL_M : 0;
     for (let k = 0, links = world.strandSize(cord) - 1; k < links; k++) {
       const x = (world.x[start + k]! + world.x[start + k + 1]!) / 2;
       const y = (world.y[start + k]! + world.y[start + k + 1]!) / 2;
-      const past = Math.max(x - layout.crest.left.x, layout.crest.right.x - x);
-      this.set(this.slots.cord + k, 'offField', past > 0, past < -scenario.policy.marginM, x, y);
+      const past = signOf(side) * (x - crest.x);
+      const edge = y > crest.y - CREST_M ? -onRail : 0;
+      this.set(this.slots.cord + k, 'offField', past > edge, past < -onRail - scenario.policy.marginM, x, y);
     }
+  }
+
+  private railIsBare(side: Side): boolean {
+    const { world, drapes, layout } = this.scene;
+    const end = world.x[world.strandStart(drapes[side]) + world.strandSize(drapes[side]) - 1]!;
+    return layout.rails[side].up && signOf(side) * (end - layout.crest[side].x) < 0;
   }
 
   private watchDrape(side: Side): void {

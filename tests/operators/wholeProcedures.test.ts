@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { stepsToSeconds } from '../../src/core/base/time.ts';
+import { runOperator, type ShippedRoom } from '../support/runOperator.ts';
+import { WholeProcedure } from '../support/wholeProcedure.ts';
+
+/** Rooms as shipped, with the time at which the last of their cues is over (s). */
+const ROOMS: readonly (readonly [ShippedRoom, number])[] = [
+  ['quiet-room', 242],
+  ['high-rails-short-sheath', 95],
+  ['restless-patient-head-down', 235],
+];
+
+describe('A careful operator', () => {
+  it.each(ROOMS)('does the whole procedure in %s without a break, through every cue', (room, untilS) => {
+    const { run, result } = runOperator((op) => {
+      new WholeProcedure(op).all();
+      op.wait(Math.max(0, untilS - stepsToSeconds(op.run.stepCount))).finish();
+    }, room);
+    expect(result.breaks).toEqual([]);
+    expect(result.progress.current).toBe('finished');
+    expect(result.progress.tasks.map(({ task, outOfOrderAfter }) => [task, outOfOrderAfter])).toEqual(result.progress.tasks.map(({ task }) => [task, null]));
+    expect(result.progress.sharpsBinned).toEqual([]);
+    expect(result.cues.map(({ kind }) => kind)).toEqual(run.scenario.cues.map(({ kind }) => kind));
+    expect(result.handling.dropped).toEqual([]);
+  });
+});
+
