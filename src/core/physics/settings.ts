@@ -54,7 +54,7 @@ export class Settings {
   /** After this long (s) without any action from outside, drag grows as rate · time² (1/s³) up to the limit (1/s), so that a swinging cord comes to rest. */
   readonly settleAfter = 1;
   readonly settleRate = 8;
-  readonly settleLimit = 100;
+  readonly settleLimit = 40;
   /** Change of a body's force per step (N) that counts as an action. */
   readonly noticeForce = 0.02;
 
