@@ -60,11 +60,14 @@ test('every page and sheet is accessible', async ({ page }) => {
   await trainer(page, (hook) => hook.advance(30));
   await expectAccessible(page);
   await page.keyboard.press('F1');
+  await expect(page.getByRole('dialog', { name: 'Controls' })).toBeVisible();
   await expectAccessible(page);
   await page.keyboard.press('Escape');
+  await expect(page.getByRole('application')).toBeFocused();
   await page.keyboard.press('p');
+  await expect(page.getByRole('dialog', { name: 'Paused' })).toBeVisible();
   await expectAccessible(page);
-  await page.keyboard.press('p');
+  await page.getByRole('button', { name: 'Go on' }).click();
   await endRun(page);
   await expectAccessible(page);
 });
@@ -192,6 +195,7 @@ test('files of other kinds are answered with a sentence', async ({ page }) => {
 test('a run that was left can be taken up again where it was, or closed', async ({ page }) => {
   await openRoom(page);
   await trainer(page, (hook) => hook.advance(200));
+  await expect(page.getByRole('application')).toBeFocused();
   await page.keyboard.press('p');
   await page.getByRole('button', { name: 'Leave for now' }).click();
   await page.getByRole('button', { name: 'Go on' }).click();
