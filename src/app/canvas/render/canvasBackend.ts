@@ -1,4 +1,3 @@
-import 'pixi.js/unsafe-eval';
 import { CanvasRenderer, Container, RenderContainer } from 'pixi.js';
 import type { Backend } from './backend.ts';
 import { keptSprite } from './keptSprite.ts';
