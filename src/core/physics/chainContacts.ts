@@ -27,12 +27,21 @@ export function beginContactStates(state: SolverState, strand: Strand): boolean 
       continue;
     }
     chain.touch[chain.touching++] = i;
+    measureTouch(state, i, i - strand.start, c);
     if (contactState[i] === FREE && fixed.load[c] > 0) guessState(state, i, c);
     if (contactState[i] === FREE) continue;
     touches = true;
     describeTouching(state, strand, i);
   }
   return touches;
+}
+
+function measureTouch(state: SolverState, i: number, k: number, c: number): void {
+  const { nodes, fixed, chain } = state;
+  const ux = nodes.x[i] - nodes.prevX[i] - fixed.surfaceX[c];
+  const uy = nodes.y[i] - nodes.prevY[i] - fixed.surfaceY[c];
+  chain.close[k] = -(fixed.gap[c] + fixed.nx[c] * ux + fixed.ny[c] * uy);
+  chain.slip[k] = fixed.nx[c] * uy - fixed.ny[c] * ux;
 }
 
 function guessState(state: SolverState, i: number, c: number): void {
@@ -57,11 +66,9 @@ function describeTouching(state: SolverState, strand: Strand, i: number): void {
   const c = fixed.ofNode[i];
   const nx = fixed.nx[c];
   const ny = fixed.ny[c];
-  const ux = nodes.x[i] - nodes.prevX[i] - fixed.surfaceX[c];
-  const uy = nodes.y[i] - nodes.prevY[i] - fixed.surfaceY[c];
-  const close = -(fixed.gap[c] + nx * ux + ny * uy);
+  const close = chain.close[k];
   if (kind === STICKS) {
-    const back = -(nx * uy - ny * ux);
+    const back = -chain.slip[k];
     describeMatrix(chain, k, links, 0, 0, 0, 0);
     describeOffset(chain, k, links, nx * close - ny * back, ny * close + nx * back);
     return;
@@ -113,26 +120,25 @@ function reviseNode(state: SolverState, strand: Strand, i: number, mayTighten: b
   const links = strand.size - 1;
   const k = i - strand.start;
   const kind = nodes.contactState[i];
+  if (kind === FREE && !mayTighten) return false;
   const c = fixed.ofNode[i];
   const nx = fixed.nx[c];
   const ny = fixed.ny[c];
   const qx = (k > 0 ? multiplier[k - 1] * dirX[k - 1] : 0) - (k < links ? multiplier[k] * dirX[k] : 0);
   const qy = (k > 0 ? multiplier[k - 1] * dirY[k - 1] : 0) - (k < links ? multiplier[k] * dirY[k] : 0);
   const w = nodes.inverseMass[i];
-  const ux = nodes.x[i] - nodes.prevX[i] - fixed.surfaceX[c];
-  const uy = nodes.y[i] - nodes.prevY[i] - fixed.surfaceY[c];
-  const load = fixed.load[c] - (fixed.gap[c] + nx * ux + ny * uy) - w * (nx * qx + ny * qy);
+  const load = fixed.load[c] + chain.close[k] - w * (nx * qx + ny * qy);
   if (kind === FREE) {
-    if (load <= TOUCH_M || !mayTighten) return false; // stays clear of the surface
+    if (load <= TOUCH_M) return false; // stays clear of the surface
     nodes.contactState[i] = fixed.friction[c] > 0 ? STICKS : SLIDES;
-    nodes.slideSign[i] = nx * uy - ny * ux > 0 ? -1 : 1;
+    nodes.slideSign[i] = chain.slip[k] > 0 ? -1 : 1;
     return true;
   }
   if (load < 0) {
     nodes.contactState[i] = FREE;
     return true;
   }
-  const slip = nx * uy - ny * ux;
+  const slip = chain.slip[k];
   const pull = w * (nx * qy - ny * qx);
   const limit = fixed.friction[c] * load;
   if (kind === STICKS) {

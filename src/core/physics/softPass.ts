@@ -42,27 +42,36 @@ export function solveSoft(soft: SoftContacts, nodes: NodeStore, bodies: BodyStor
     const rub = kept - shear[k];
     shear[k] = kept;
     if (push === 0 && rub === 0) continue;
-    moveNode(nodes, fixed, a, shareA[k], ax, ay, push, rub, easeA[k]);
-    if (b >= 0) {
-      moveNode(nodes, fixed, b, shareB[k], ax, ay, push, rub, easeB[k]);
-      if (c >= 0 && holder[c] < 0) {
-        const f = shareC[k] * inverseMass[c];
-        x[c] += f * (ax * push - ay * rub);
-        y[c] += f * (ay * push + ax * rub);
-      }
+    const qx = ax * push - ay * rub;
+    const qy = ay * push + ax * rub;
+    if (holder[a] < 0) {
+      const f = shareA[k] * inverseMass[a];
+      if (easeA[k] === 1) {
+        x[a] += f * qx;
+        y[a] += f * qy;
+      } else pressOn(nodes, fixed, a, f, ax, ay, push, rub, easeA[k]);
     }
-    if (held >= 0) moveBody(bodies, held, armX[k], armY[k], -(ax * push - ay * rub), -(ay * push + ax * rub));
+    if (b >= 0 && holder[b] < 0) {
+      const f = shareB[k] * inverseMass[b];
+      if (easeB[k] === 1) {
+        x[b] += f * qx;
+        y[b] += f * qy;
+      } else pressOn(nodes, fixed, b, f, ax, ay, push, rub, easeB[k]);
+    }
+    if (c >= 0 && holder[c] < 0) {
+      const f = shareC[k] * inverseMass[c];
+      x[c] += f * qx;
+      y[c] += f * qy;
+    }
+    if (held >= 0) moveBody(bodies, held, armX[k], armY[k], -qx, -qy);
   }
 }
 
-/** Applies a contact correction to a node. A node that lies on something fixed hands most of the normal part on to that contact. */
-function moveNode(nodes: NodeStore, fixed: FixedContacts, i: number, share: number, nx: number, ny: number, push: number, rub: number, ease: number): void {
-  if (nodes.holder[i] >= 0) return;
-  const f = share * nodes.inverseMass[i];
+/** Moves a node that lies on something fixed: it hands most of the normal part on to that contact. */
+function pressOn(nodes: NodeStore, fixed: FixedContacts, i: number, f: number, nx: number, ny: number, push: number, rub: number, ease: number): void {
   const moved = ease * push;
   nodes.x[i] += f * (nx * moved - ny * rub);
   nodes.y[i] += f * (ny * moved + nx * rub);
-  if (ease === 1) return;
   const contact = fixed.ofNode[i];
   if (contact < 0) return;
   const load = fixed.load[contact] - f * (push - moved) * (nx * fixed.nx[contact] + ny * fixed.ny[contact]);
