@@ -4,7 +4,7 @@ import { STEP_SECONDS } from '../base/time.ts';
 export interface WorldOptions {
   /** Gravity along y in m/s² (default −9.81). */
   readonly gravity?: number;
-  /** Fewest and most sub-steps per step (default 8 and 40); taut or fast scenes get more. */
+  /** Fewest and most sub-steps per step (default 6 and 40); taut or fast scenes get more. */
   readonly minSubsteps?: number;
   readonly maxSubsteps?: number;
   /** Whether calm things stop exactly (default true). */
@@ -52,7 +52,7 @@ export class Settings {
   readonly rigidRest = 2e-5;
 
   /** After this long (s) without any action from outside, drag grows as rate · time² (1/s³) up to the limit (1/s), so that a swinging cord comes to rest. */
-  readonly settleAfter = 1;
+  readonly settleAfter = 0.6;
   readonly settleRate = 8;
   readonly settleLimit = 40;
   /** Change of a body's force per step (N) that counts as an action. */
@@ -60,7 +60,7 @@ export class Settings {
 
   constructor(options: WorldOptions) {
     this.gravity = options.gravity ?? -9.81;
-    this.minSubsteps = options.minSubsteps ?? 8;
+    this.minSubsteps = options.minSubsteps ?? 6;
     this.maxSubsteps = options.maxSubsteps ?? 40;
     this.sleep = options.sleep ?? true;
     this.sleepSpeed = options.sleepSpeed ?? 0.003;
