@@ -1,20 +1,6 @@
+import type { Scenario } from '../../core/scenario/schema.ts';
+import { frameOf, type Framing } from './framing.ts';
 import type { Affine } from './pen/affine.ts';
-
-/** What a framing must show at least, in metres. */
-interface Frame {
-  readonly left: number;
-  readonly right: number;
-  readonly bottom: number;
-  readonly top: number;
-}
-
-/** `field` is the working field with both rails, `reach` goes from the bin to the machine, `room` is everything. */
-export type Framing = 'field' | 'reach' | 'room';
-const FRAMES: Readonly<Record<Framing, Frame>> = {
-  field: { left: -0.6, right: 0.6, bottom: 0.8, top: 1.52 },
-  reach: { left: -1.72, right: 1.42, bottom: 0.5, top: 1.7 },
-  room: { left: -2.02, right: 2.02, bottom: -0.08, top: 2.2 },
-};
 
 const GLIDE_MS = 450;
 const ZOOM_LIMITS = { least: 150, most: 4000 } as const;
@@ -32,7 +18,8 @@ export class Camera {
   private width = 1;
   private height = 1;
   private view: View = { x: 0, y: 1.16, scale: 1000 };
-  private framing: Framing | null = 'field';
+  private framing: Framing | null = 'work';
+  private scenario: Scenario | null = null;
   private wanted: Framing | null = null;
   private glide: { from: View; to: View; startMs: number } | null = null;
   /** While something is held the camera does not move by itself. */
@@ -62,6 +49,13 @@ export class Camera {
   screenToRoom(x: number, y: number): { x: number; y: number } {
     const [a, , , d, e, f] = this.toScreen;
     return { x: (x - e) / a, y: (y - f) / d };
+  }
+
+  /** Tells where things stand; a framing that is shown follows. */
+  furnish(scenario: Scenario): void {
+    if (scenario === this.scenario) return;
+    this.scenario = scenario;
+    if (this.framing !== null && !this.held) this.view = this.viewOf(this.framing);
   }
 
   /** Frames a part of the room; waits while something is held, and glides there unless motion is to be reduced. */
@@ -117,7 +111,7 @@ export class Camera {
   }
 
   private viewOf(framing: Framing): View {
-    const { left, right, bottom, top } = FRAMES[framing];
+    const { left, right, bottom, top } = frameOf(framing, this.scenario);
     const scale = Math.min(this.width / (right - left), this.height / (top - bottom));
     return { scale, x: (left + right) / 2, y: (bottom + top) / 2 };
   }

@@ -99,6 +99,7 @@ class RoomStage implements Stage {
   draw(previous: RoomPicture, current: RoomPicture, blend: number, view: StageView): void {
     const nowMs = performance.now();
     this.shown = view.shown;
+    this.camera.furnish(current.scenario);
     this.camera.advance(current.hands.left.holds !== null || current.hands.right.holds !== null, nowMs);
     const picture = blendPictures(previous, current, blend);
     if (this.isDrawn(picture, view, nowMs)) return;

@@ -1,4 +1,5 @@
 import { SIDES, type Side } from '../../core/base/side.ts';
+import { THING_SHAPES } from '../../core/room/itemShapes.ts';
 import type { RunResult } from '../../core/run/result.ts';
 import type { LiveRun } from './LiveRun.ts';
 import type { StagePort } from './stagePort.ts';
@@ -21,6 +22,8 @@ export interface TrainerHook {
   hash(): string;
   hand(side: Side): ScreenPoint & { readonly holds: string | null };
   item(id: string): ScreenPoint;
+  /** Working end of a thing: face of the probe, mouth of the packet, tip of the needle. */
+  end(id: string): ScreenPoint;
   site(): ScreenPoint;
 }
 
@@ -51,6 +54,12 @@ export function installTestHook(live: LiveRun, stage: StagePort, room: HTMLEleme
     item: (id) => {
       const item = live.current.items.find((candidate) => candidate.id === id);
       return at(item?.x ?? NaN, item?.y ?? NaN);
+    },
+    end: (id) => {
+      const item = live.current.items.find((candidate) => candidate.id === id);
+      if (!item) return at(NaN, NaN);
+      const { halfLength, needleLength } = THING_SHAPES[item.kind];
+      return at(item.x + item.c * (halfLength + needleLength), item.y + item.s * (halfLength + needleLength));
     },
     site: () => at(...middleOfSite(live)),
   };

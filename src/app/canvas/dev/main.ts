@@ -1,7 +1,7 @@
 import '../../look/fonts.css';
 import { createStage } from '../stage.ts';
 import type { RendererChoice } from '../render/chooseBackend.ts';
-import type { Framing } from '../camera.ts';
+import type { Framing } from '../framing.ts';
 import type { RoomPicture } from '../../../core/room/picture.ts';
 import { showCards } from './cards.ts';
 import { makeFixture, type FixtureName } from './fixture.ts';

@@ -1,0 +1,30 @@
+import type { Scenario } from '../../core/scenario/schema.ts';
+
+/** What a framing must show at least, in metres. */
+export interface Frame {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+/** `field` is the working field with both rails, `work` also the kit table and the bin, `reach` goes on to the machine, `room` is everything. */
+export type Framing = 'field' | 'work' | 'reach' | 'room';
+
+const ROOM: Frame = { left: -2.02, right: 2.02, bottom: -0.08, top: 2.2 };
+/** Space beside the things that a framing is about, and half the width of the machine, in metres. */
+const BESIDE_M = 0.06;
+const MACHINE_HALF_M = 0.22;
+
+/** Part of the room that a framing shows, from where the scenario puts things; before a room is known, the default places. */
+export function frameOf(framing: Framing, scenario: Scenario | null): Frame {
+  if (framing === 'room') return ROOM;
+  const rail = (scenario?.room.rails.xM ?? 0.49) + 0.11;
+  if (framing === 'field') return { left: -rail, right: rail, bottom: 0.8, top: 1.52 };
+  const { xM, widthM } = scenario?.room.bin ?? { xM: -1.5, widthM: 0.34 };
+  const binEdge = xM < 0 ? xM - widthM / 2 - BESIDE_M : xM + widthM / 2 + BESIDE_M;
+  const work = { left: Math.min(-rail, binEdge), right: Math.max(rail, binEdge), bottom: 0.5, top: 1.7 };
+  if (framing === 'work') return work;
+  const machine = scenario?.room.machine.xM ?? 1.15;
+  return { ...work, left: Math.min(work.left, machine - MACHINE_HALF_M - BESIDE_M), right: Math.max(work.right, machine + MACHINE_HALF_M + BESIDE_M) };
+}
