@@ -24,8 +24,8 @@ export class Settings {
   readonly sleep: boolean;
   readonly sleepSpeed: number;
   readonly sleepAfter: number;
-  /** No node or body may inherit a higher speed than this: 4 times what a careful hand reaches. */
-  readonly speedCap = 8;
+  /** No node or body may inherit a higher speed than this: more than any fall in a room gives. */
+  readonly speedCap = 5;
   /** Things nearer than this are looked at in every sub-step until something has moved that far. */
   readonly margin = 0.016;
   /** A contact exists from this separation on, so that it is there before the surfaces meet. */

@@ -6,13 +6,15 @@ const STABLE = 0.22;
 /** Greatest T h² / m (m): a body that presses on a taut chain stretches each link at the place by about this much, since contacts come after the chain. */
 const STRETCH_M = 0.0025;
 /** Farthest way (m) that a body may go in a sub-step. */
-const STRIDE_M = 0.0013;
+const STRIDE_M = 0.002;
+/** While a scene settles before it sleeps: what remains of stretch and overlap then is frozen. */
+const WHILE_SETTLING = 12;
 const PATIENCE = 20;
 
 /** Chooses the number of sub-steps for the coming step: more at once when a strand is taut, fewer only after a while. */
 export function chooseSubsteps(state: SolverState): void {
   const { settings, strands, bodies } = state;
-  let need = settings.minSubsteps;
+  let need = state.settleDrag > 0 ? Math.max(settings.minSubsteps, WHILE_SETTLING) : settings.minSubsteps;
   for (const strand of strands) {
     if (!strand.awake) continue;
     const limit = Math.min(STABLE * strand.linkM, STRETCH_M);
