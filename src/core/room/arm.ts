@@ -7,8 +7,6 @@ import type { HandState } from './handState.ts';
 /** How far the operator can step to either side, and how fast (m, m/s). */
 const STEP_ASIDE_M = 1.05;
 const STEP_SPEED_MPS = 0.6;
-/** How much of the elbow's way out is seen in this plane; the rest goes back, toward the operator's own side. */
-const ELBOW_OUT = 0.6;
 /** Share of the whole arm that is used before the operator steps aside. */
 const COMFORT = 0.97;
 
@@ -27,9 +25,14 @@ function linksOf(scenario: Scenario): { upper: number; fore: number } {
   return { upper: upperArmM * foreshortening, fore: forearmM * foreshortening };
 }
 
+/** Where an elbow hangs when nothing pulls it: outward and down from the shoulder (m), as people work at a table; common practice. */
+const HANG_OUT_M = 0.12;
+const HANG_DOWN_M = 0.215;
+
 /**
- * Elbow of an arm from shoulder to wrist: intersection of two circles (textbook two-link inverse kinematics), on the outer side of
- * the body. Where the wrist is out of reach the arm is straight.
+ * Elbow of an arm from shoulder to wrist. While the wrist is near enough, the elbow hangs beside the body and the forearm reaches
+ * partly toward the viewer; farther out both links are stretched as far as this plane shows them, and the elbow is the outer
+ * intersection of their circles (textbook two-link inverse kinematics). Out of reach the arm is straight.
  */
 export function solveArm(scenario: Scenario, side: Side, torsoX: number, palmX: number, palmY: number, c: number, s: number): Arm {
   const { upper, fore } = linksOf(scenario);
@@ -37,16 +40,20 @@ export function solveArm(scenario: Scenario, side: Side, torsoX: number, palmX: 
   const shoulderY = scenario.operator.shoulderM;
   const wristX = palmX + c * HAND.wristU;
   const wristY = palmY + s * HAND.wristU;
+  const ends = { shoulderX, shoulderY, wristX, wristY };
+  const hang = upper / length(HANG_OUT_M, HANG_DOWN_M);
+  const hangX = shoulderX + signOf(side) * HANG_OUT_M * hang;
+  const hangY = shoulderY - HANG_DOWN_M * hang;
+  if (length(wristX - hangX, wristY - hangY) <= fore) return { ...ends, elbowX: hangX, elbowY: hangY };
   const dx = wristX - shoulderX;
   const dy = wristY - shoulderY;
   const d = Math.max(length(dx, dy), 1e-6);
   const along = Math.min(upper, Math.max(-upper, (d * d + upper * upper - fore * fore) / (2 * d)));
-  const out = ELBOW_OUT * Math.sqrt(Math.max(0, upper * upper - along * along));
-  const ux = dx / d;
-  const uy = dy / d;
-  // Of the two perpendiculars take the one that points away from the body; straight below the shoulder both are level.
-  const turn = uy <= 0 ? signOf(side) : -signOf(side);
-  return { shoulderX, shoulderY, elbowX: shoulderX + ux * along - turn * uy * out, elbowY: shoulderY + uy * along + turn * ux * out, wristX, wristY };
+  const out = Math.sqrt(Math.max(0, upper * upper - along * along));
+  // Of the two intersections the one nearer to where the elbow hangs: the arm does not flip over.
+  const elbows = [1, -1].map((turn) => ({ elbowX: shoulderX + (dx * along - turn * dy * out) / d, elbowY: shoulderY + (dy * along + turn * dx * out) / d }));
+  const gap = (k: number): number => length(elbows[k]!.elbowX - hangX, elbows[k]!.elbowY - hangY);
+  return { ...ends, ...(gap(0) <= gap(1) ? elbows[0]! : elbows[1]!) };
 }
 
 /**
