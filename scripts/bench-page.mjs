@@ -28,7 +28,7 @@ try {
 async function measure(page) {
   let scriptBytes = 0;
   page.on('response', async (response) => {
-    if (/\.js$/.test(new URL(response.url()).pathname)) scriptBytes += gzipSync(await response.body().catch(() => Buffer.alloc(0))).length;
+    if (new URL(response.url()).pathname.endsWith('.js')) scriptBytes += gzipSync(await response.body().catch(() => Buffer.alloc(0))).length;
   });
   const devTools = await page.context().newCDPSession(page);
   await devTools.send('Emulation.setCPUThrottlingRate', { rate: SLOWDOWN });

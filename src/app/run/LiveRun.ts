@@ -87,14 +87,20 @@ export class LiveRun {
     this.stepMany(this.clock.take(elapsedMs));
   }
 
+  /** Share of the way from the previous picture to the current one that is to be seen now. */
+  get blend(): number {
+    const span = this.current.step - this.previous.step;
+    return this.mode.playing && span > 0 ? (span - 1 + this.clock.blend) / span : 1;
+  }
+
   /** Does `count` steps at once, whatever the mode. */
   stepMany(count: number): void {
     const steps = Math.min(count, ADVANCE_STEPS_MAX);
     for (let k = 0; k < steps && !this.run.finished; k++) {
-      if (k === steps - 1) this.previous = steps === 1 ? this.current : this.run.picture();
       this.step();
     }
     if (steps > 0) {
+      this.previous = this.current;
       this.current = this.run.picture();
       this.answerEmptyGrips();
       if (this.held) this.publish();

@@ -33,8 +33,8 @@ export class RoomLoop {
   }
 
   private draw(): void {
-    const { previous, current, clock, hands, coaching, mode } = this.live;
-    this.stage.draw(previous, current, mode.playing ? clock.blend : 1, { activeHand: hands.active, shown: coaching === 'shown' });
+    const { previous, current, blend, hands, coaching } = this.live;
+    this.stage.draw(previous, current, blend, { activeHand: hands.active, shown: coaching === 'shown' });
   }
 
   private drawLeadLine(): void {

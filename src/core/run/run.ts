@@ -9,7 +9,7 @@ import type { LedgerSnapshot } from '../ledger/ledgerSnapshot.ts';
 import { rulesInForce } from '../ledger/rules/ruleBook.ts';
 import type { FieldProgress } from '../procedure/observation.ts';
 import { FieldProcedure } from '../procedure/FieldProcedure.ts';
-import type { RoomPicture } from '../room/picture.ts';
+import type { RoomPicture, SurfaceMark } from '../room/picture.ts';
 import { Room } from '../room/room.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { RemedyStatus, RunContract, RunSnapshot, StepOutcome, TouchLine } from './contract.ts';
@@ -27,6 +27,8 @@ export class Run implements RunContract {
   private remedyReports: RemedyReport[] = [];
   private remedyStart = 0;
   private count = 0;
+  /** How surfaces are shown, until a fact changes it. */
+  private marks: ReadonlyMap<string, SurfaceMark> | null = null;
   private ended = false;
 
   /** Builds the scene and lets it settle. `seed` defaults to the scenario's. */
@@ -82,7 +84,8 @@ export class Run implements RunContract {
   }
 
   picture(): RoomPicture {
-    return this.room.picture(this.count, this.ledger.marks());
+    this.marks ??= this.ledger.marks();
+    return this.room.picture(this.count, this.marks);
   }
 
   touchLines(): readonly TouchLine[] {
@@ -140,6 +143,7 @@ export class Run implements RunContract {
     this.count = snapshot.step;
     this.room.restore(parts['room']);
     this.ledger.restore(parts['ledger'] as LedgerSnapshot);
+    this.marks = null;
     this.procedure.restore(parts['procedure']);
     this.cueReports = [...(parts['cues'] as CueReport[])];
     this.remedyReports = [...(parts['remedies'] as RemedyReport[])];
@@ -149,6 +153,7 @@ export class Run implements RunContract {
 
   private take(fact: Fact): void {
     this.ledger.apply(fact);
+    this.marks = null;
     if (fact.kind === 'remedied') this.remedyReports.push({ remedy: fact.remedy, startStep: this.remedyStart, endStep: fact.step, things: fact.things });
   }
 

@@ -36,11 +36,13 @@ describe('a run on the page', () => {
     expect(run.stepCount).toBe(0);
   });
 
-  it('gives the two newest instants for blending', () => {
+  it('gives the instants of the last two frames, and blends within the newest step', () => {
     live.stepMany(5);
-    expect([live.previous.step, live.current.step]).toEqual([4, 5]);
+    expect([live.previous.step, live.current.step]).toEqual([0, 5]);
+    expect(live.blend).toBeCloseTo(4 / 5, 12);
     live.stepMany(1);
     expect([live.previous.step, live.current.step]).toEqual([5, 6]);
+    expect(live.blend).toBe(0);
   });
 
   it('says when a hand finds nothing to hold', () => {
