@@ -19,8 +19,8 @@ export interface Watched {
   least: number;
 }
 
-/** How near the hand must have come to where it was sent before a movement counts as done, in metres. */
-const ARRIVED_M = 0.0005;
+/** A hand that moves less than this in a 60th of a second stands still, in metres. */
+const STILL_M = 0.00005;
 /** Most movements in which a hand feels its way, 60 a second. */
 const FEEL_STEPS = 1200;
 
@@ -165,10 +165,14 @@ export class Operator {
   approach(side: Side, dx: number, dy: number, gap: () => number, wanted: number): this {
     let { wishX: x, wishY: y } = this.run.room.hands[side];
     for (let k = 0; k < FEEL_STEPS; k++) {
+      const before = this.hand(side);
       const left = gap() - this.lag(side) - wanted;
-      if (left < 0.0007 && this.lag(side) < ARRIVED_M) return this;
+      if (gap() - wanted < 0.0007 && left < 0) return this.wait(0.1);
       const stride = left < 0.0007 ? 0 : left > 0.03 ? 0.003 : 0.001;
       this.nudge(side, (x += dx * stride), (y += dy * stride));
+      const now = this.hand(side);
+      // Something holds the hand back (a cord, a sheet): it goes on in small steps.
+      if (stride === 0 && Math.abs(now.x - before.x) + Math.abs(now.y - before.y) < STILL_M) this.nudge(side, (x += dx * 0.001), (y += dy * 0.001));
     }
     throw new Error(`the ${side} hand came no nearer than ${gap().toFixed(4)} m`);
   }

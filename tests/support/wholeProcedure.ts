@@ -26,7 +26,7 @@ export class WholeProcedure {
   /** Gel on the site, and the packet into the bin. */
   gel(): this {
     const { op, table } = this;
-    op.turn(table, -40).take(table, 'gel');
+    op.palmTo(this.probe, -this.out * 0.27, this.over).turn(table, -40).take(table, 'gel');
     const site = op.site();
     op.endTo(table, site.x + this.out * 0.05, site.y + 0.16).endTo(table, site.x, site.y + 0.04, 0.1).use(table, 1.2);
     op.endTo(table, site.x + this.out * 0.1, site.y + 0.16);
@@ -49,7 +49,7 @@ export class WholeProcedure {
     if (op.run.scenario.cord.clipN === 0) op.send({ type: 'ask', request: 'takeCord' }).wait(4);
     const site = op.site();
     op.endTo(probe, site.x - out * 0.06, site.y + 0.13).turn(probe, -50);
-    op.endTo(probe, -out * PARK_M, 1.06).endTo(probe, -out * PARK_M, 0.985, 0.08).release(probe).palmTo(probe, -out * 0.27, AWAY_M);
+    op.endTo(probe, -out * PARK_M, 1.06).endTo(probe, -out * PARK_M, 0.985, 0.08).release(probe).palmTo(probe, -out * 0.27, this.over);
     this.until('park', 9);
     return this;
   }
@@ -69,6 +69,7 @@ export class WholeProcedure {
     const { op, table, probe, out } = this;
     this.fetch('needle');
     op.palmTo(table, out * 0.35, AWAY_M);
+    this.until('park', 9);
     op.take(probe, 'probe').palmTo(probe, -out * 0.16, 1.2).turn(probe, -5);
     const site = op.site();
     op.endTo(probe, site.x - out * 0.06, site.y + 0.13).endTo(probe, site.x, site.y + 0.003, 0.08);
@@ -76,7 +77,7 @@ export class WholeProcedure {
     this.until('ready', 4);
     op.endTo(table, site.x + out * 0.1, site.y + 0.1);
     op.endTo(probe, site.x - out * 0.06, site.y + 0.13).turn(probe, -50);
-    op.endTo(probe, -out * PARK_M, 1.06).endTo(probe, -out * PARK_M, 0.985, 0.08).release(probe).palmTo(probe, -out * 0.27, AWAY_M);
+    op.endTo(probe, -out * PARK_M, 1.06).endTo(probe, -out * PARK_M, 0.985, 0.08).release(probe).palmTo(probe, -out * 0.27, this.over);
     return this.putBack(0.87);
   }
 

@@ -1,4 +1,5 @@
 import { SIDES, signOf, type Side } from '../base/side.ts';
+import { nearestPoints, noNearestPoints } from '../touch/segmentGap.ts';
 import type { TrackedCapsule } from '../touch/trackedCapsule.ts';
 import type { Arm } from './arm.ts';
 import { HAND, HAND_PARTS, SLEEVE } from './handShape.ts';
@@ -35,6 +36,9 @@ const UNDER_EDGE_M = 0.003;
 export class TouchGeometry {
   private readonly all = new Map<Slot, TrackedCapsule[]>();
   private fresh = true;
+  private readonly link = new Float64Array(4);
+  private readonly other = new Float64Array(4);
+  private readonly nearest = noNearestPoints();
   /** Capsules that can be touched in this step. */
   readonly capsules: TrackedCapsule[] = [];
 
@@ -63,6 +67,26 @@ export class TouchGeometry {
   /** Forgets where a slot was: what it carries was put somewhere else and did not travel there. */
   forget(slot: Slot): void {
     this.all.delete(slot);
+  }
+
+  /**
+   * Side of a link on which another slot came to it: positive to the left of the way from its first to its second node, 0 when they
+   * overlapped already. Looked at where both were before the step, when they did not touch yet.
+   */
+  sideOf(link: Slot, other: Slot): number {
+    const [l] = this.all.get(link)!;
+    this.link.set([l!.ax, l!.ay, l!.bx, l!.by]);
+    let side = 0;
+    let least = Infinity;
+    for (const c of this.all.get(other) ?? []) {
+      this.other.set([c.ax, c.ay, c.bx, c.by]);
+      nearestPoints(this.link, this.other, this.nearest);
+      const { distance, px, py, qx, qy } = this.nearest;
+      if (distance - c.r >= least) continue;
+      least = distance - c.r;
+      side = (l!.bx - l!.ax) * (qy - py) - (l!.by - l!.ay) * (qx - px);
+    }
+    return side;
   }
 
   /** Ends of every capsule, for continuing a run bit for bit. */
@@ -187,18 +211,18 @@ export class TouchGeometry {
 
   private drape(side: Side): void {
     const strand = this.scene.drapes[side];
-    for (let k = 0, links = this.scene.world.strandSize(strand) - 1; k < links; k++) this.link(strand, k, this.slots.drape[side] + k, TOUCH_GROUP.drape, DRAPE_RADIUS_M);
+    for (let k = 0, links = this.scene.world.strandSize(strand) - 1; k < links; k++) this.stretch(strand, k, this.slots.drape[side] + k, TOUCH_GROUP.drape, DRAPE_RADIUS_M);
   }
 
   private cord(): void {
     const { cord, world, scenario } = this.scene;
     for (let k = 0, links = world.strandSize(cord) - 1; k < links; k++) {
       const bare = (k + 0.5) * scenario.cord.linkM > scenario.cord.coveredM;
-      this.link(cord, k, this.slots.cord + k, bare ? TOUCH_GROUP.bareCord : TOUCH_GROUP.sheathedCord, scenario.cord.radiusM);
+      this.stretch(cord, k, this.slots.cord + k, bare ? TOUCH_GROUP.bareCord : TOUCH_GROUP.sheathedCord, scenario.cord.radiusM);
     }
   }
 
-  private link(strand: number, k: number, slot: Slot, group: number, r: number): void {
+  private stretch(strand: number, k: number, slot: Slot, group: number, r: number): void {
     const { world } = this.scene;
     const i = world.strandStart(strand) + k;
     this.put(slot, group, 0, world.x[i]!, world.y[i]!, world.x[i + 1]!, world.y[i + 1]!, r);

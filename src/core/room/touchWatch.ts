@@ -12,6 +12,8 @@ import { ZoneWatch } from './zones.ts';
 
 /** Numbers of touches by gripping start here, so that they never meet the tracker's own. */
 const GRIP_TOUCHES = 1_000_000;
+/** Links of a sheet on either side of the held place that lie in the fold between the fingers. */
+const FOLD_LINKS = 4;
 
 export interface TouchSight {
   readonly hands: Readonly<Record<Side, HandState>>;
@@ -65,7 +67,7 @@ export class TouchWatch {
       facts.push(inside ? { kind: 'zone.entered', step, surface, zone, x, y } : { kind: 'zone.left', step, surface, zone });
     }
     this.geometry.update(sight.torsoX, sight.humpX, sight.humpY, arms, sight.gone);
-    for (const event of this.tracker.step(this.geometry.capsules)) facts.push(this.factOf(step, event));
+    for (const event of this.tracker.step(this.geometry.capsules)) facts.push(this.factOf(step, event, sight));
     this.watchGrips(step, sight, facts);
     return facts;
   }
@@ -115,42 +117,39 @@ export class TouchWatch {
     this.nextGrip = s.nextGrip;
   }
 
-  private factOf(step: number, event: TouchEvent): Fact {
+  private factOf(step: number, event: TouchEvent, sight: TouchSight): Fact {
     if (event.kind === 'ended') return { kind: 'touch.ended', step, touch: event.touch };
     const a = this.slotOf.get(event.a)!;
     const b = this.slotOf.get(event.b)!;
-    return { kind: 'touch.began', step, touch: event.touch, a: this.faceOf(a, b), b: this.faceOf(b, a), x: event.x, y: event.y };
+    return { kind: 'touch.began', step, touch: event.touch, a: this.faceOf(a, b, sight), b: this.faceOf(b, a, sight), x: event.x, y: event.y };
   }
 
-  /** Surface of a slot that another slot meets: of a drape's link the side on which the other lies. */
-  private faceOf(slot: Slot, other: Slot): string {
+  /** Surface of a slot that another slot meets: of a drape's link the side from which the other came. */
+  private faceOf(slot: Slot, other: Slot, sight: TouchSight): string {
     for (const side of SIDES) {
       const first = this.surfaces.slots.drape[side];
       const link = slot - first;
       if (link < 0 || link >= this.scene.world.strandSize(this.scene.drapes[side]) - 1) continue;
-      const at = this.middleOf(other);
       // Sleeves are not solid in the model, and the cord never gets under a sheet: both lie on its upper side.
-      if (!at) return this.surfaces.upper[slot]!;
-      const { world } = this.scene;
-      const i = world.strandStart(this.scene.drapes[side]) + link;
-      const ex = world.x[i + 1]! - world.x[i]!;
-      const ey = world.y[i + 1]! - world.y[i]!;
-      const cross = ex * (at[1] - world.y[i]!) - ey * (at[0] - world.x[i]!);
-      return signOf(side) * cross >= 0 ? this.surfaces.upper[slot]! : this.surfaces.under[slot]!;
+      if (!this.isSolid(other) || this.isInFold(side, link, other, sight) || signOf(side) * this.geometry.sideOf(slot, other) >= 0) return this.surfaces.upper[slot]!;
+      return this.surfaces.under[slot]!;
     }
     return this.surfaces.upper[slot]!;
   }
 
-  /** Middle of the hand or thing that a slot belongs to, or null for anything else. */
-  private middleOf(slot: Slot): readonly [number, number] | null {
-    const { world, hands, things } = this.scene;
+  /** Fingers that hold a sheet have a fold of it between them: what of it is near them shows them its upper side. */
+  private isInFold(side: Side, link: number, other: Slot, { hands }: TouchSight): boolean {
+    return SIDES.some((by) => {
+      const { hold } = hands[by];
+      if (hold?.kind !== 'node' || hold.strand !== `drape.${side}` || other !== this.surfaces.slots.hand[by].fingers) return false;
+      return Math.abs(this.scene.world.strandStart(this.scene.drapes[side]) + link + 0.5 - hold.node) < FOLD_LINKS;
+    });
+  }
+
+  /** Part of a hand or of a thing. */
+  private isSolid(slot: Slot): boolean {
     const { slots } = this.surfaces;
-    for (const side of SIDES) {
-      if (Object.values(slots.hand[side]).includes(slot)) return [world.bodyX[hands[side]]!, world.bodyY[hands[side]]!];
-      if (Object.values(slots.sleeve[side]).includes(slot)) return null;
-    }
-    const k = slots.thing.findIndex(({ solid, needle }) => solid === slot || needle === slot);
-    return k < 0 ? null : [world.bodyX[things[k]!.body]!, world.bodyY[things[k]!.body]!];
+    return SIDES.some((side) => Object.values(slots.hand[side]).includes(slot)) || slots.thing.some(({ solid, needle }) => solid === slot || needle === slot);
   }
 
   private watchGrips(step: number, sight: TouchSight, facts: Fact[]): void {

@@ -1,0 +1,32 @@
+import { shippedScenario } from './runOperator.ts';
+import type { Scenario } from '../../src/core/scenario/schema.ts';
+
+type Source = Record<string, Record<string, unknown>>;
+
+/** Sets some values of one part of a scenario's source. */
+const set = (source: Record<string, unknown>, part: string, values: Record<string, unknown>): void => {
+  source[part] = { ...(source as Source)[part], ...values };
+};
+
+/** The quiet room with the pole beyond the machine, so that a hand can come to the machine. */
+export const POLE_ASIDE: Scenario = shippedScenario('quiet-room', (source) => set(source, 'room', { pole: { xM: 1.55 } }));
+
+/** The quiet room with a short operator, whose arms come low over the field; what they touch there is not judged. */
+export const SHORT_OPERATOR: Scenario = shippedScenario('quiet-room', (source) => {
+  set(source, 'operator', { shoulderM: 1.26, faceM: 1.48, waistM: 1 });
+  source['rulesOff'] = ['body-on-field'];
+});
+
+/** High rails and a sheath without a tail that ends at the rail; cord that hung below is not judged. */
+export const BARE_END: Scenario = shippedScenario('high-rails-short-sheath', (source) => {
+  set(source, 'cord', { coveredM: 0.6 });
+  set(source, 'policy', { sheathTailM: 0 });
+  source['rulesOff'] = ['cord-hung-below-returned'];
+});
+
+/** The quiet room with a drape that sticks poorly and remedies that take a tenth of their time. */
+export const QUICK_REMEDIES: Scenario = shippedScenario('quiet-room', (source) => {
+  set(source, 'policy', { remedySeconds: 0.1 });
+  set(source, 'drape', { left: { gluedM: 0.03, peelNPerM: 25 } });
+  source['cues'] = [];
+});
