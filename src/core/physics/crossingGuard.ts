@@ -6,14 +6,14 @@ const ROUNDS = 6;
 const NEAR = 3;
 
 /**
- * At the end of a sub-step no two strands may have begun to cross. Where they have, the nodes around the place go back to where
+ * At the end of a sub-step no two strands, and no strand and the axis of a post, may have begun to cross. Where they have, the nodes around the place go back to where
  * they were before the sub-step, and with them the bodies that hold them; a crossing begins with a node passing through a link,
  * so looking at the contacts suffices. If that makes others cross, these go back too, more of them each time.
  */
 export function holdBackCrossings(state: SolverState): void {
   const { soft, nodes } = state;
   for (let round = 0; round < ROUNDS; round++) {
-    let found = false;
+    let found = holdBackAtPosts(state, round);
     for (let k = 0; k < soft.count; k++) {
       const i = soft.point[k];
       const j = soft.link[k];
@@ -26,6 +26,41 @@ export function holdBackCrossings(state: SolverState): void {
     if (!found) return;
   }
   for (const strand of state.strands) goBack(state, strand.start, strand.end - 1, strand.start);
+}
+
+/** The same for links that begin to cross the axis of a fixed capsule, such as a rail. */
+function holdBackAtPosts(state: SolverState, round: number): boolean {
+  const { fixed, soft } = state;
+  let found = false;
+  for (let k = 0; k < fixed.count; k++) {
+    if (isPost(state, fixed.shape[k]) && passesPost(state, fixed.node[k], fixed.shape[k], round)) found = true;
+  }
+  for (let k = 0; k < soft.count; k++) {
+    const shape = soft.shape[k];
+    if (shape < 0 || !isPost(state, shape)) continue;
+    if (passesPost(state, soft.nodeA[k], shape, round)) found = true;
+    if (soft.nodeB[k] >= 0 && passesPost(state, soft.nodeB[k], shape, round)) found = true;
+  }
+  return found;
+}
+
+function isPost({ shapes, bodies }: SolverState, shape: number): boolean {
+  return shapes.first[shape + 1] - shapes.first[shape] === 2 && bodies.inverseMass[shapes.body[shape]] === 0;
+}
+
+function passesPost(state: SolverState, i: number, shape: number, round: number): boolean {
+  const { nodes, strands, shapes, startX, startY } = state;
+  const { x, y } = nodes;
+  const { vx, vy } = shapes;
+  const strand = strands[nodes.strand[i]]!;
+  const v = shapes.first[shape];
+  for (let p = Math.max(strand.start, i - 1); p <= Math.min(strand.end - 2, i); p++) {
+    if (!segmentsCross(x[p], y[p], x[p + 1], y[p + 1], vx[v], vy[v], vx[v + 1], vy[v + 1])) continue;
+    if (segmentsCross(startX[p], startY[p], startX[p + 1], startY[p + 1], vx[v], vy[v], vx[v + 1], vy[v + 1])) continue;
+    goBack(state, p - round, p + 1 + round, p);
+    return true;
+  }
+  return false;
 }
 
 /** Since nothing crossed before, the side on which a node lay then is the right one, whatever its pair remembers. */

@@ -4,7 +4,7 @@ import { STEP_SECONDS } from '../base/time.ts';
 export interface WorldOptions {
   /** Gravity along y in m/s² (default −9.81). */
   readonly gravity?: number;
-  /** Fewest and most sub-steps per step (default 6 and 40); taut or fast scenes get more. */
+  /** Fewest and most sub-steps per step (default 8 and 40); taut or fast scenes get more. */
   readonly minSubsteps?: number;
   readonly maxSubsteps?: number;
   /** Whether calm things stop exactly (default true). */
@@ -25,7 +25,7 @@ export class Settings {
   readonly sleepSpeed: number;
   readonly sleepAfter: number;
   /** No node or body may inherit a higher speed than this: more than any fall in a room gives. */
-  readonly speedCap = 5;
+  readonly speedCap = 8;
   /** Things nearer than this are looked at in every sub-step until something has moved that far. */
   readonly margin = 0.016;
   /** A contact exists from this separation on, so that it is there before the surfaces meet. */
@@ -60,7 +60,7 @@ export class Settings {
 
   constructor(options: WorldOptions) {
     this.gravity = options.gravity ?? -9.81;
-    this.minSubsteps = options.minSubsteps ?? 6;
+    this.minSubsteps = options.minSubsteps ?? 8;
     this.maxSubsteps = options.maxSubsteps ?? 40;
     this.sleep = options.sleep ?? true;
     this.sleepSpeed = options.sleepSpeed ?? 0.003;

@@ -65,7 +65,7 @@ function substep(state: SolverState, left: number): void {
   rigid.solve(bodies, settings.rigidRounds);
   fixed.solve(nodes);
   placeHeldNodes(state);
-  if (soft.count > 0) holdBackCrossings(state);
+  if (soft.count + fixed.count > 0) holdBackCrossings(state);
   finish(state, left);
 }
 

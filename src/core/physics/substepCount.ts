@@ -6,7 +6,7 @@ const STABLE = 0.22;
 /** Greatest T h² / m (m): a body that presses on a taut chain stretches each link at the place by about this much, since contacts come after the chain. */
 const STRETCH_M = 0.0025;
 /** Farthest way (m) that a body may go in a sub-step. */
-const STRIDE_M = 0.002;
+const STRIDE_M = 0.0013;
 /** While a scene settles before it sleeps: what remains of stretch and overlap then is frozen. */
 const WHILE_SETTLING = 12;
 const PATIENCE = 20;
