@@ -76,8 +76,8 @@ export class Surfaces {
     private readonly retire: (id: string) => void,
   ) {
     this.slots = countSlots(scene);
-    this.upper = new Array<string>(this.slots.count).fill('');
-    this.under = new Array<string>(this.slots.count).fill('');
+    this.upper = Array.from({ length: this.slots.count }, () => '');
+    this.under = Array.from({ length: this.slots.count }, () => '');
     this.layFixed();
     for (const side of SIDES) this.newGlove(side);
     this.newGown();

@@ -26,7 +26,7 @@ export interface TouchSight {
 interface Saved {
   tracker: TouchTrackerSnapshot;
   geometry: [Slot, number[]][];
-  zones: string[];
+  zones: ReturnType<ZoneWatch['save']>;
   numbers: number[];
   slots: [number, Slot][];
   nextNumber: number;

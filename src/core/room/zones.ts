@@ -21,17 +21,23 @@ const OFF_FIELD_M = 0.04;
 const ON_RAIL_M = 0.004;
 const CREST_M = 0.04;
 
+const ZONES: readonly Zone[] = ['belowField', 'outOfSight', 'margin', 'offField', 'overField'];
+
 export type ZoneChange = { readonly slot: Slot; readonly zone: Zone; readonly inside: boolean; readonly x: number; readonly y: number };
 
 /** Watches where surfaces are, for the rules that need no touch. Holds who is in which zone. */
 export class ZoneWatch {
-  private readonly inside = new Set<string>();
+  /** For each zone, 1 where a slot is in it. */
+  private readonly inside: Readonly<Record<Zone, Uint8Array>>;
   private changes: ZoneChange[] = [];
 
   constructor(
     private readonly scene: Scene,
     private readonly slots: Slots,
-  ) {}
+  ) {
+    const none = (): Uint8Array => new Uint8Array(slots.count);
+    this.inside = { belowField: none(), outOfSight: none(), margin: none(), offField: none(), overField: none() };
+  }
 
   /** Changes of this step. `held` and `gone` are by thing. */
   step(step: number, humpX: number, arms: Readonly<Record<Side, Arm>>, held: readonly boolean[], gone: readonly boolean[]): readonly ZoneChange[] {
@@ -47,27 +53,27 @@ export class ZoneWatch {
 
   /** Forgets a slot that got a new surface, so that the new one enters its zones anew. */
   forget(slot: Slot): void {
-    for (const key of [...this.inside]) if (key.startsWith(`${slot} `)) this.inside.delete(key);
+    for (const zone of ZONES) this.inside[zone][slot] = 0;
   }
 
   isIn(slot: Slot, zone: Zone): boolean {
-    return this.inside.has(`${slot} ${zone}`);
+    return this.inside[zone][slot] === 1;
   }
 
-  save(): string[] {
-    return [...this.inside];
+  save(): Record<Zone, Uint8Array> {
+    const { belowField, outOfSight, margin, offField, overField } = this.inside;
+    return { belowField: belowField.slice(), outOfSight: outOfSight.slice(), margin: margin.slice(), offField: offField.slice(), overField: overField.slice() };
   }
 
-  restore(saved: readonly string[]): void {
-    this.inside.clear();
-    for (const key of saved) this.inside.add(key);
+  restore(saved: Readonly<Record<Zone, Uint8Array>>): void {
+    for (const zone of ZONES) this.inside[zone].set(saved[zone]);
   }
 
   private set(slot: Slot, zone: Zone, now: boolean, back: boolean, x: number, y: number): void {
-    const key = `${slot} ${zone}`;
-    const was = this.inside.has(key);
-    if (now && !was) this.inside.add(key);
-    else if (was && back) this.inside.delete(key);
+    const places = this.inside[zone];
+    const was = places[slot] === 1;
+    if (now && !was) places[slot] = 1;
+    else if (was && back) places[slot] = 0;
     else return;
     this.changes.push({ slot, zone, inside: now, x, y });
   }
