@@ -182,7 +182,7 @@ function measureCalm(state: SolverState): boolean {
   const { strands, bodies, settings, smoothX, smoothY, calmNodeX, calmNodeY, calmBody } = state;
   const time = WINDOW * settings.dt;
   const patience = Math.max(0, state.quietSeconds - settings.settleAfter - 1);
-  const limit = settings.sleepSpeed * (1 + patience / 2) * time; // the longer nothing acts, the less it takes
+  const limit = settings.sleepSpeed * (1 + patience) * time; // the longer nothing acts, the less it takes
   let ready = false;
   for (const strand of strands) {
     if (!strand.awake) continue;
