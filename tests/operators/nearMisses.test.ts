@@ -78,16 +78,4 @@ describe('Near, and nothing broken', () => {
       return watched;
     }, SHORT_OPERATOR);
   });
-
-  it('cord that hung below moves to within a centimetre of the field, and no farther', () => {
-    let watched: Watched | null = null;
-    const { result } = runOperator((op) => {
-      op.turn('right', -50).take('right', 'probe');
-      watched = op.watchLeast(() => op.near.hungCordToMargin());
-      op.palmTo('right', -0.3, 1.12, 0.05).wait(0.3).palmTo('right', -0.32, 1.1);
-    }, 'high-rails-short-sheath');
-    expect(result.breaks).toEqual([]);
-    expect(watched!.least).toBeGreaterThan(0);
-    expect(watched!.least).toBeLessThan(NEAR.high);
-  });
 });

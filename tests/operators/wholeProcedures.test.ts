@@ -10,6 +10,9 @@ const ROOMS: readonly (readonly [ShippedRoom, number])[] = [
   ['restless-patient-head-down', 235],
 ];
 
+/** A procedure is some 16,000 to 28,000 steps; a busy machine may need long for them (ms). */
+const PATIENCE_MS = 600_000;
+
 describe('A careful operator', () => {
   it.each(ROOMS)('does the whole procedure in %s without a break, through every cue', (room, untilS) => {
     const { run, result } = runOperator((op) => {
@@ -22,6 +25,6 @@ describe('A careful operator', () => {
     expect(result.progress.sharpsBinned).toEqual([]);
     expect(result.cues.map(({ kind }) => kind)).toEqual(run.scenario.cues.map(({ kind }) => kind));
     expect(result.handling.dropped).toEqual([]);
-  });
+  }, PATIENCE_MS);
 });
 

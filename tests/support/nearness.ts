@@ -53,15 +53,6 @@ export class Nearness {
     return arm!.Ay - levelAt(scene, happenings.humpX, arm!.Ax);
   }
 
-  /** How far the cord that left the field is from being back on it: from the inner side of the rail by the margin. In metres. */
-  hungCordToMargin(): number {
-    this.measure();
-    const { layout, scenario } = this.run.room.scene;
-    const side: Side = scenario.room.machine.outletXM >= 0 ? 'left' : 'right';
-    const back = Math.abs(layout.crest[side].x) - layout.rails[side].radius - scenario.cord.radiusM - 0.004 - scenario.policy.marginM;
-    return Math.min(...this.capsulesOf('hungCord').map(({ Ax, Bx }) => Math.abs(Ax + Bx) / 2 - back));
-  }
-
   private measure(): void {
     if (this.measuredAt === this.run.stepCount) return;
     this.measuredAt = this.run.stepCount;

@@ -6,7 +6,7 @@ import { HAND } from '../../src/core/room/handShape.ts';
 import { fingersDirection } from '../../src/core/room/driveHands.ts';
 import { minimumJerk } from '../../src/core/room/patient.ts';
 import { workingEnd } from '../../src/core/room/work.ts';
-import { Run } from '../../src/core/run/run.ts';
+import type { Run } from '../../src/core/run/run.ts';
 import { Nearness, type Named } from './nearness.ts';
 
 export interface SentCommand {

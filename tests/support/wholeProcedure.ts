@@ -70,7 +70,7 @@ export class WholeProcedure {
     this.fetch('needle');
     op.palmTo(table, out * 0.35, AWAY_M);
     this.until('park', 9);
-    op.take(probe, 'probe').palmTo(probe, -out * 0.16, 1.2).turn(probe, -5);
+    op.turn(probe, -75).take(probe, 'probe').palmTo(probe, -out * 0.16, 1.2).turn(probe, -5);
     const site = op.site();
     op.endTo(probe, site.x - out * 0.06, site.y + 0.13).endTo(probe, site.x, site.y + 0.003, 0.08);
     op.endTo(table, site.x + out * 0.05, site.y + 0.05).endTo(table, site.x + out * 0.012, site.y + 0.012, 0.05);

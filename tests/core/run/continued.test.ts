@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Run } from '../../../src/core/run/run.ts';
-import { Operator, type SentCommand } from '../../support/operator.ts';
+import type { Operator, SentCommand } from '../../support/operator.ts';
 import { freshRun, runOperator } from '../../support/runOperator.ts';
 
 /** Takes the gel in one hand and the sheet in the other, breaks a rule, and asks for a remedy that waits. */
