@@ -38,11 +38,11 @@ function blendPose(previous: Pose, current: Pose, t: number): Pose {
 }
 
 function blendHand(previous: HandPicture, current: HandPicture, t: number): HandPicture {
-  const between = (key: 'shoulderX' | 'shoulderY' | 'elbowX' | 'elbowY' | 'wristX' | 'wristY'): number => mix(previous[key], current[key], t);
+  const between = (key: 'shoulderX' | 'shoulderY' | 'elbowX' | 'elbowY' | 'wristX' | 'wristY' | 'gripAlong'): number => mix(previous[key], current[key], t);
   return {
     ...current, ...blendPose(previous, current, t),
     shoulderX: between('shoulderX'), shoulderY: between('shoulderY'), elbowX: between('elbowX'), elbowY: between('elbowY'),
-    wristX: between('wristX'), wristY: between('wristY'),
+    wristX: between('wristX'), wristY: between('wristY'), gripAlong: between('gripAlong'),
   };
 }
 

@@ -140,9 +140,9 @@ function settle(scene: Scene, side: Side, hold: Extract<Hold, { kind: 'thing' }>
 
 /** Where a held thing comes to lie in the hand's frame. */
 export function holdPose(scene: Scene, side: Side, thing: number): { x: number; y: number; c: number; s: number } {
-  const { holdAngle } = THING_SHAPES[scene.things[thing]!.kind];
+  const { holdAngle, holdAlong } = THING_SHAPES[scene.things[thing]!.kind];
   const mirror = -signOf(side);
-  return { x: HAND.gripU, y: 0, c: cos(holdAngle), s: -mirror * sin(holdAngle) };
+  return { x: holdAlong, y: 0, c: cos(holdAngle), s: -mirror * sin(holdAngle) };
 }
 
 function relativePose(scene: Scene, a: number, b: number): { x: number; y: number; c: number; s: number } {

@@ -15,15 +15,17 @@ export interface ThingShape {
   readonly needleLength: number;
   /** Angle of the first axis in the hand that holds it, in radians, measured from the fingers toward the palm's lower side. */
   readonly holdAngle: number;
+  /** Where in the hand its middle lies, from the middle of the palm toward the fingertips. */
+  readonly holdAlong: number;
   readonly sharp: boolean;
 }
 
 export const THING_SHAPES: Readonly<Record<ThingKind, ThingShape>> = {
-  probe: { halfLength: 0.062, halfHeight: 0.02, massKg: 0.15, needleLength: 0, holdAngle: 1.5707963, sharp: false },
-  gelPacket: { halfLength: 0.035, halfHeight: 0.007, massKg: 0.02, needleLength: 0, holdAngle: 1.1, sharp: false },
-  syringe: { halfLength: 0.045, halfHeight: 0.008, massKg: 0.015, needleLength: 0.03, holdAngle: 0.35, sharp: true },
-  needleSyringe: { halfLength: 0.045, halfHeight: 0.008, massKg: 0.018, needleLength: 0.06, holdAngle: 0.35, sharp: true },
-  gauze: { halfLength: 0.03, halfHeight: 0.008, massKg: 0.005, needleLength: 0, holdAngle: 0.6, sharp: false },
+  probe: { halfLength: 0.062, halfHeight: 0.02, massKg: 0.15, needleLength: 0, holdAngle: 1.5707963, holdAlong: 0.062, sharp: false },
+  gelPacket: { halfLength: 0.035, halfHeight: 0.007, massKg: 0.02, needleLength: 0, holdAngle: 1.1, holdAlong: 0.073, sharp: false },
+  syringe: { halfLength: 0.045, halfHeight: 0.008, massKg: 0.015, needleLength: 0.03, holdAngle: 0.35, holdAlong: 0.05, sharp: true },
+  needleSyringe: { halfLength: 0.045, halfHeight: 0.008, massKg: 0.018, needleLength: 0.06, holdAngle: 0.35, holdAlong: 0.05, sharp: true },
+  gauze: { halfLength: 0.03, halfHeight: 0.008, massKg: 0.005, needleLength: 0, holdAngle: 0.6, holdAlong: 0.073, sharp: false },
 };
 
 /** Corners of the solid part, counter-clockwise, without the rounding radius. */

@@ -22,6 +22,8 @@ export interface HandPicture extends Pose {
   readonly elbowY: number;
   readonly wristX: number;
   readonly wristY: number;
+  /** Where what it grips lies, from the middle of the palm toward the fingertips, in metres. */
+  readonly gripAlong: number;
   /** Id of the held item, 'probe', a strand's id, or null. */
   readonly holds: string | null;
   /** Where the hand is asked to be. */

@@ -1,6 +1,8 @@
 import { SIDES, type Side } from '../base/side.ts';
 import { armOf } from './driveHands.ts';
+import { HAND } from './handShape.ts';
 import type { HandState } from './handState.ts';
+import { THING_SHAPES } from './itemShapes.ts';
 import { levelAt } from './level.ts';
 import type { HandPicture, HandPose, ItemPicture, RoomPicture, StrandPicture, SurfaceMark } from './picture.ts';
 import type { Scene } from './scene.ts';
@@ -66,12 +68,18 @@ function handPicture(scene: Scene, sight: Sight, side: Side): HandPicture {
   return {
     side, pose: poseOf(scene, hand), x: world.bodyX[b]!, y: world.bodyY[b]!, c: world.bodyC[b]!, s: world.bodyS[b]!,
     ...armOf(scene, side, sight.torsoX),
-    holds: heldId(scene, hand), targetX: hand.targetX, targetY: hand.targetY,
+    gripAlong: gripAlong(scene, hand), holds: heldId(scene, hand), targetX: hand.targetX, targetY: hand.targetY,
     surfaces: {
       fingers: at(handSlots[side].fingers), palm: at(handSlots[side].palm), back: at(handSlots[side].back), cuff: at(handSlots[side].cuff),
       lowerSleeve: at(sleeve[side].lowerSleeve), upperSleeve: at(sleeve[side].upperSleeve), outerSleeve: at(sleeve[side].outerSleeve),
     },
   };
+}
+
+/** A thing moves from the fingertips that took it to where it is held. */
+function gripAlong(scene: Scene, { hold }: HandState): number {
+  if (hold?.kind !== 'thing') return HAND.gripU;
+  return HAND.gripU + (THING_SHAPES[scene.things[hold.thing]!.kind].holdAlong - HAND.gripU) * hold.settled;
 }
 
 export function heldId(scene: Scene, hand: HandState): string | null {

@@ -29,7 +29,7 @@ describe('hands as data', () => {
     for (const side of ['left', 'right'] as const) {
       for (const { grip } of shapes) {
         const [c, s] = [side === 'left' ? -0.8 : 0.8, 0.6];
-        const [x, y] = applyTo(placeHand({ x: 0.1, y: 1.2, c, s, side }, grip, 0.19), ...grip);
+        const [x, y] = applyTo(placeHand({ x: 0.1, y: 1.2, c, s, side, gripAlong: HAND.gripU }, grip, 0.19), ...grip);
         expect(x).toBeCloseTo(0.1 + c * HAND.gripU, 9);
         expect(y).toBeCloseTo(1.2 + s * HAND.gripU, 9);
       }
@@ -38,8 +38,8 @@ describe('hands as data', () => {
 
   it('are mirror images: the thumb is up on both sides', () => {
     const thumb = HAND_SHAPES.open.fingers.thumb[3]!;
-    const right = applyTo(placeHand({ x: 0, y: 0, c: 1, s: 0, side: 'right' }, [170, 0], 0.19), thumb[0], thumb[1]);
-    const left = applyTo(placeHand({ x: 0, y: 0, c: -1, s: 0, side: 'left' }, [170, 0], 0.19), thumb[0], thumb[1]);
+    const right = applyTo(placeHand({ x: 0, y: 0, c: 1, s: 0, side: 'right', gripAlong: HAND.gripU }, [170, 0], 0.19), thumb[0], thumb[1]);
+    const left = applyTo(placeHand({ x: 0, y: 0, c: -1, s: 0, side: 'left', gripAlong: HAND.gripU }, [170, 0], 0.19), thumb[0], thumb[1]);
     expect(right[1]).toBeGreaterThan(0);
     expect(left[0]).toBeCloseTo(-right[0], 9);
     expect(left[1]).toBeCloseTo(right[1], 9);

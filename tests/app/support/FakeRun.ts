@@ -76,7 +76,7 @@ export class FakeRun implements RunContract {
     const { x, y, holds } = this.hands[side];
     const empty = { shoulderX: 0, shoulderY: 0, elbowX: 0, elbowY: 0, wristX: 0, wristY: 0 };
     const surfaces = { fingers: '', palm: '', back: '', cuff: '', lowerSleeve: '', upperSleeve: '', outerSleeve: '' };
-    return { side, pose: 'open', x, y, c: -signOf(side), s: 0, ...empty, holds, targetX: x, targetY: y, surfaces };
+    return { side, pose: 'open', x, y, c: -signOf(side), s: 0, ...empty, gripAlong: 0.085, holds, targetX: x, targetY: y, surfaces };
   }
 
   touchLines(): readonly TouchLine[] {

@@ -47,7 +47,7 @@ function hand(scenario: Scenario, side: Side, pose: HandPose, [x, y]: Point, ang
   const s = Math.sin(angle);
   const parts = ['fingers', 'palm', 'back', 'cuff', 'lowerSleeve', 'upperSleeve', 'outerSleeve'] as const;
   const surfaces = Object.fromEntries(parts.map((part) => [part, `${side}:${part}`])) as HandPicture['surfaces'];
-  return { side, pose, x, y, c, s, ...solveArm(scenario, side, torsoX, x, y, c, s), holds, targetX: x, targetY: y, surfaces };
+  return { side, pose, x, y, c, s, ...solveArm(scenario, side, torsoX, x, y, c, s), gripAlong: HAND.gripU, holds, targetX: x, targetY: y, surfaces };
 }
 
 function itemsOf(scenario: Scenario, name: FixtureName, hands: Record<Side, HandPicture>): ItemPicture[] {
