@@ -7,7 +7,8 @@ export function keptSprite(parent: Container, opaque: boolean): KeptPicture {
   canvas.width = canvas.height = 1;
   const ctx = canvas.getContext('2d', { alpha: !opaque })!;
   const source = new CanvasSource({ resource: canvas, resolution: 1, scaleMode: 'nearest' });
-  const sprite = new Sprite(new Texture({ source }));
+  // A texture of changing size, so that the sprite follows it.
+  const sprite = new Sprite(new Texture({ source, dynamic: true }));
   sprite.roundPixels = true;
   parent.addChild(sprite);
   return {
