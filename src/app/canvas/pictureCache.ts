@@ -1,5 +1,6 @@
 import { compose, shift } from './pen/affine.ts';
 import type { Cells } from './cells.ts';
+import { makeCanvas } from './makeCanvas.ts';
 import type { Pen } from './pen/pen.ts';
 
 /** Left, top, right, bottom in device pixels. */
@@ -54,7 +55,7 @@ export class PictureCache {
 
   private entry(name: string): Kept {
     let kept = this.kept.get(name);
-    if (kept === undefined) this.kept.set(name, (kept = { ctx: document.createElement('canvas').getContext('2d')!, key: '', age: 0, drawn: false }));
+    if (kept === undefined) this.kept.set(name, (kept = { ctx: makeCanvas().getContext('2d')!, key: '', age: 0, drawn: false }));
     return kept;
   }
 }

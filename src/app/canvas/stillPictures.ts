@@ -2,6 +2,7 @@ import { yokeMark } from './art/operatorBody.ts';
 import { LAYER_PAINTERS } from './layerPainters.ts';
 import { FIELD_LAYERS, STILL_GROUPS, type StillGroup } from './drawingOrder.ts';
 import type { Frame } from './frame.ts';
+import { makeCanvas } from './makeCanvas.ts';
 import { compose, shift } from './pen/affine.ts';
 import { Pen } from './pen/pen.ts';
 import type { Backend } from './render/backend.ts';
@@ -21,7 +22,7 @@ const OPERATOR_HALF_M = 0.36;
 const OPERATOR_TOP_M = 1.85;
 const MARGIN_PX = 4;
 
-const keep = (opaque = false): Kept => ({ ctx: document.createElement('canvas').getContext('2d', { alpha: !opaque })!, key: '', x: 0, y: 0 });
+const keep = (opaque = false): Kept => ({ ctx: makeCanvas().getContext('2d', { alpha: !opaque })!, key: '', x: 0, y: 0 });
 
 /** The picture is put together once its parts have been the same for so many frames; sheets take longer to come to rest. */
 const BASE_AFTER_FRAMES = 3;

@@ -5,10 +5,10 @@ import type { MountStage, StagePort } from '../run/stagePort.ts';
 
 /** Loads the drawing when the first room is shown, and puts a stage into an element. */
 export function stageMounter(renderer: QuerySwitches['renderer']): MountStage {
-  return async (host, shown): Promise<StagePort> => {
+  return async (host): Promise<StagePort> => {
     const { createStage } = await import('../canvas/stage.ts');
     const reducedMotion = matchMedia('(prefers-reduced-motion: reduce)').matches;
-    const stage = await createStage(host, { renderer: renderer ?? 'auto', reducedMotion, shown });
+    const stage = await createStage(host, { renderer: renderer ?? 'auto', reducedMotion });
     const { camera } = stage;
     let holding = false;
     const sizes = new ResizeObserver(() => stage.resize());

@@ -1,4 +1,5 @@
 import type { Frame } from '../frame.ts';
+import { makeCanvas } from '../makeCanvas.ts';
 import { applyTo, lengthFactor, scaling, shift } from '../pen/affine.ts';
 import { SCREEN_CM } from './machine.ts';
 import { speckle } from './ultrasoundSpeckle.ts';
@@ -12,7 +13,7 @@ const PERIOD_MS = 90;
 
 /** What the machine shows. The picture is made anew only when the view has changed. */
 export class UltrasoundScreen {
-  private readonly canvas = document.createElement('canvas');
+  private readonly canvas = makeCanvas();
   private lastView = '';
   private lastMs = -Infinity;
 

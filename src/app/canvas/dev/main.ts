@@ -12,7 +12,7 @@ const query = new URLSearchParams(location.search);
 const shown = query.get('shown') === '1';
 const fixtureNamed = (name: string | null): FixtureName => (name === 'marked' || name === 'open' || name === 'aside' ? name : 'field');
 const stage = await createStage(document.querySelector<HTMLElement>('#host')!, {
-  renderer: (query.get('renderer') ?? 'canvas') as RendererChoice, reducedMotion: true, shown,
+  renderer: (query.get('renderer') ?? 'canvas') as RendererChoice, reducedMotion: true,
 });
 const played = query.get('scene') === 'run' ? playRun(Number(query.get('seconds') ?? 4)) : [];
 const picture = played.at(-1) ?? makeFixture(fixtureNamed(query.get('scene')));

@@ -1,6 +1,8 @@
+import { LABEL_FAMILY } from '../fonts.ts';
+import { makeCanvas } from '../makeCanvas.ts';
 import { INK, QUIET_INK, WALL } from '../palette.ts';
 
-const LABEL_FONT = '"Source Serif 4 Variable", Georgia, serif';
+const LABEL_FONT = `"${LABEL_FAMILY}", Georgia, serif`;
 const PAD_PX = 5;
 
 export interface LabelArt {
@@ -12,7 +14,7 @@ export interface LabelArt {
 
 /** Words in italic serif with a halo in the colour of the wall, drawn once. */
 export function drawLabel(words: string, sizePx: number, density: number, quiet: boolean): LabelArt {
-  const canvas = document.createElement('canvas');
+  const canvas = makeCanvas();
   const ctx = canvas.getContext('2d')!;
   const font = `italic ${sizePx}px ${LABEL_FONT}`;
   ctx.font = font;

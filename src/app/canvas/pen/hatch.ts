@@ -1,4 +1,5 @@
 import type { SurfaceMark } from '../../../core/room/picture.ts';
+import { makeCanvas } from '../makeCanvas.ts';
 import { BREAK, BREAK_TINT, HATCH } from '../palette.ts';
 import { applyTo } from './affine.ts';
 import type { PathData } from './pathData.ts';
@@ -39,7 +40,7 @@ function patternFor(tile: Tile, density: number): CanvasPattern {
 
 function makeTile(tile: Tile, density: number): CanvasPattern {
   const side = Math.round((tile === 'fine' ? 7 : 11) * density);
-  const canvas = document.createElement('canvas');
+  const canvas = makeCanvas();
   canvas.width = canvas.height = side;
   const ctx = canvas.getContext('2d')!;
   if (tile === 'bold') {

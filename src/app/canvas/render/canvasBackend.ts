@@ -7,10 +7,13 @@ class PlainCanvasRenderer extends CanvasRenderer {
   override _unsafeEvalCheck(): void {}
 }
 
-/** Draws with the 2D canvas: the still picture as a sprite, moving things straight on to the screen's canvas. */
-export async function createBackend(): Promise<Backend> {
+/**
+ * Draws with the 2D canvas: the still picture as a sprite, moving things straight on to the screen's canvas.
+ * @param canvas one of a page that is drawn from elsewhere; without it a new one is made
+ */
+export async function createBackend(canvas?: OffscreenCanvas): Promise<Backend> {
   const renderer = new PlainCanvasRenderer();
-  await renderer.init({ width: 1, height: 1, resolution: 1, skipExtensionImports: true, clearBeforeRender: false, backgroundAlpha: 1 });
+  await renderer.init({ width: 1, height: 1, resolution: 1, skipExtensionImports: true, clearBeforeRender: false, backgroundAlpha: 1, ...(canvas && { canvas }) });
   let paint: (ctx: CanvasRenderingContext2D) => void = () => {};
   const scene = new Container();
   const still = keptSprite(scene, true);

@@ -1,9 +1,10 @@
 import { CanvasSource, Sprite, Texture, type Container } from 'pixi.js';
+import { makeCanvas } from '../makeCanvas.ts';
 import type { KeptPicture } from './backend.ts';
 
 /** A kept picture as a sprite of the scene, over those that were added before it. */
 export function keptSprite(parent: Container, opaque: boolean): KeptPicture {
-  const canvas = document.createElement('canvas');
+  const canvas = makeCanvas();
   canvas.width = canvas.height = 1;
   const ctx = canvas.getContext('2d', { alpha: !opaque })!;
   const source = new CanvasSource({ resource: canvas, resolution: 1, scaleMode: 'nearest' });

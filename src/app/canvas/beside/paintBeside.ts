@@ -1,0 +1,80 @@
+import type { Painter, Shot } from '../painter.ts';
+import type { RoomPicture } from '../../../core/room/picture.ts';
+import type { StageReply, StageRequest } from './messages.ts';
+import { newsOf } from './news.ts';
+
+/** Longest wait for the worker to be ready, in milliseconds. */
+const PATIENCE_MS = 15_000;
+/** One shot being painted and one that waits for it. */
+const SHOTS_UNDER_WAY_MAX = 2;
+
+/** Whether this browser can let a worker fill a canvas of the page. */
+export const canPaintBeside = (): boolean =>
+  typeof Worker === 'function' && typeof OffscreenCanvas === 'function' && 'transferControlToOffscreen' in HTMLCanvasElement.prototype;
+
+/**
+ * A painter in a worker, so that filling the canvas takes no time of the page's thread. Fails when the worker cannot be started.
+ * @param onBroken called when the worker fails later on; it paints nothing more
+ */
+export async function paintBeside(reducedMotion: boolean, onBroken: () => void): Promise<Painter> {
+  const worker = new Worker(new URL('./stageWorker.ts', import.meta.url), { type: 'module' });
+  const painter = new WorkerPainter(worker);
+  try {
+    await painter.start(reducedMotion);
+  } catch (error) {
+    painter.destroy();
+    throw error;
+  }
+  painter.onBroken = onBroken;
+  return painter;
+}
+
+class WorkerPainter implements Painter {
+  readonly canvas = document.createElement('canvas');
+  readonly renderer = 'canvas';
+  onBroken = (): void => {};
+  private onReady = (): void => {};
+  private underWay = 0;
+  private sent: RoomPicture | null = null;
+
+  constructor(private readonly worker: Worker) {
+    worker.addEventListener('message', ({ data }: MessageEvent<StageReply>) => this.hear(data));
+    worker.addEventListener('error', () => this.breakDown());
+  }
+
+  /** Hands the canvas over; done when the worker is ready to paint. */
+  start(reducedMotion: boolean): Promise<void> {
+    const canvas = this.canvas.transferControlToOffscreen();
+    this.post({ kind: 'start', canvas, reducedMotion }, [canvas]);
+    return new Promise((resolve, reject) => {
+      this.onReady = resolve;
+      this.onBroken = () => reject(new Error('the worker that paints could not be started'));
+      setTimeout(this.onBroken, PATIENCE_MS);
+    });
+  }
+
+  get ready(): boolean { return this.underWay < SHOTS_UNDER_WAY_MAX; }
+
+  paint({ picture, ...shot }: Shot): void {
+    this.post({ kind: 'shot', shot, news: newsOf(picture, this.sent) });
+    this.sent = picture;
+    this.underWay++;
+  }
+
+  destroy(): void { this.worker.terminate(); }
+
+  /** Tells once that nothing more will be painted. */
+  private breakDown(): void {
+    const tell = this.onBroken;
+    this.onBroken = () => {};
+    tell();
+  }
+
+  private post(message: StageRequest, transfer: Transferable[] = []): void { this.worker.postMessage(message, transfer); }
+
+  private hear(reply: StageReply): void {
+    if (reply.kind === 'painted') this.underWay--;
+    else if (reply.kind === 'ready') this.onReady();
+    else this.breakDown();
+  }
+}

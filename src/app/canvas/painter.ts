@@ -1,0 +1,30 @@
+import type { Side } from '../../core/base/side.ts';
+import type { RoomPicture } from '../../core/room/picture.ts';
+import type { LensData } from './lens.ts';
+
+/** How the room is to be looked at. */
+export interface StageView {
+  readonly activeHand: Side;
+  /** Whether the patterns of sterility are shown. */
+  readonly shown: boolean;
+  /** Labels look for new places less often. */
+  readonly slowLabels?: boolean;
+}
+
+/** All that one frame is painted from; plain data, so that it can be sent to another thread. */
+export interface Shot extends LensData, StageView {
+  readonly picture: RoomPicture;
+  /** Device pixels per CSS pixel. */
+  readonly density: number;
+  readonly nowMs: number;
+}
+
+/** What fills the canvas of a stage. */
+export interface Painter {
+  readonly canvas: HTMLCanvasElement;
+  readonly renderer: 'canvas' | 'webgl';
+  /** False while it has enough to do: a shot that is taken now would be late. */
+  readonly ready: boolean;
+  paint(shot: Shot): void;
+  destroy(): void;
+}
