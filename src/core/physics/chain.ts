@@ -1,6 +1,6 @@
 import { applyChain } from './chainApply.ts';
 import { beginContactStates, reviseContactStates } from './chainContacts.ts';
-import { describeNodes } from './chainNodes.ts';
+import { describeLinks, describeNodes } from './chainNodes.ts';
 import { finishFronts, yieldFronts } from './peelFront.ts';
 import type { SolverState } from './solverState.ts';
 import type { Strand } from './strands.ts';
@@ -13,8 +13,7 @@ import type { Strand } from './strands.ts';
  */
 export function solveChain(state: SolverState, strand: Strand): void {
   const { settings } = state;
-  measureLinks(state, strand);
-  describeNodes(state, strand);
+  describeLinks(state, strand);
   let touches = beginContactStates(state, strand);
   eliminate(state, strand, 0);
   for (let round = 1; touches; round++) {
@@ -32,27 +31,6 @@ export function solveChain(state: SolverState, strand: Strand): void {
   if (yields) finishFronts(state, strand);
 }
 
-function measureLinks(state: SolverState, strand: Strand): void {
-  const { x, y, rest } = state.nodes;
-  const { dirX, dirY, excess } = state.chain;
-  const { start } = strand;
-  let px = x[start];
-  let py = y[start];
-  for (let k = 0, links = strand.size - 1; k < links; k++) {
-    const qx = x[start + k + 1];
-    const qy = y[start + k + 1];
-    const dx = qx - px;
-    const dy = qy - py;
-    const length = Math.sqrt(dx * dx + dy * dy);
-    const inverse = 1 / (length > 1e-12 ? length : 1e-12);
-    dirX[k] = dx * inverse;
-    dirY[k] = dy * inverse;
-    excess[k] = length - rest[start + k];
-    px = qx;
-    py = qy;
-  }
-}
-
 /**
  * Thomas elimination of the rows from `from` on (those before are still right) and back substitution of all. Row k is
  * link k; nodes k and k + 1 make up its entries. A yielding link carries exactly its yield tension.
@@ -64,16 +42,16 @@ function eliminate(state: SolverState, strand: Strand, from: number): void {
   const links = strand.size - 1;
   let inverse = from > 0 ? pivot[from - 1] : 0;
   let value = from > 0 ? forward[from - 1] : 0;
+  lower[0] = upper[0] = 0;
   for (let k = from; k < links; k++) {
     if (mayYield && yieldTension[k] >= 0) {
       inverse = 1;
       value = -yieldTension[k] * state.h * state.h;
       upper[k + 1] = 0; // its tension does not depend on the next link's
     } else {
-      const factor = k > 0 ? lower[k] * inverse : 0;
-      const rise = k > 0 ? factor * upper[k] : 0;
+      const factor = lower[k] * inverse;
       value = shiftAfter[k] + shiftBefore[k + 1] - excess[k] - factor * value;
-      inverse = 1 / (compliance + after[k] + before[k + 1] - rise);
+      inverse = 1 / (compliance + after[k] + before[k + 1] - factor * upper[k]);
     }
     pivot[k] = inverse;
     forward[k] = value;

@@ -1,4 +1,3 @@
-import { describeFree, describeMatrix, describeOffset } from './chainNodes.ts';
 import type { SolverState } from './solverState.ts';
 import type { Strand } from './strands.ts';
 
@@ -16,86 +15,103 @@ const SLIP_M = 1e-9;
  */
 export function beginContactStates(state: SolverState, strand: Strand): boolean {
   const { nodes, fixed, settings, chain, h } = state;
-  const { contactState, holder } = nodes;
   chain.touching = 0;
   if (fixed.count === 0 || (strand.tension * h * h) / strand.nodeMass <= settings.tautFrom) return false;
-  let touches = false;
-  for (let i = strand.start; i < strand.end; i++) {
-    const c = fixed.ofNode[i];
+  const { contactState, slideSign, holder, x, y, prevX, prevY } = nodes;
+  const { ofNode, nx, ny, gap, load, shear, friction, surfaceX, surfaceY } = fixed;
+  const { touch, changed, close, slip, pressed } = chain;
+  const { start, end } = strand;
+  let touching = 0;
+  let engaged = 0;
+  for (let i = start; i < end; i++) {
+    const c = ofNode[i];
     if (c < 0 || holder[i] >= 0) {
       contactState[i] = FREE;
       continue;
     }
-    chain.touch[chain.touching++] = i;
-    measureTouch(state, i, i - strand.start, c);
-    if (contactState[i] === FREE && fixed.load[c] > 0) guessState(state, i, c);
-    if (contactState[i] === FREE) continue;
-    touches = true;
-    describeTouching(state, strand, i);
+    const k = i - start;
+    touch[touching++] = i;
+    const ux = x[i] - prevX[i] - surfaceX[c];
+    const uy = y[i] - prevY[i] - surfaceY[c];
+    const closing = -(gap[c] + nx[c] * ux + ny[c] * uy);
+    close[k] = closing;
+    slip[k] = nx[c] * uy - ny[c] * ux;
+    pressed[k] = load[c] + closing;
+    if (contactState[i] === FREE) {
+      if (load[c] <= 0) continue;
+      // A frictionless contact must never be tried as sticking: it would flip for ever.
+      const sticks = friction[c] > 0 && Math.abs(shear[c]) < friction[c] * load[c] * 0.999999;
+      contactState[i] = sticks ? STICKS : SLIDES;
+      slideSign[i] = shear[c] > 0 ? 1 : -1;
+    }
+    changed[engaged++] = i;
   }
-  return touches;
+  chain.touching = touching;
+  describeChanged(state, strand, engaged);
+  return engaged > 0;
 }
 
-function measureTouch(state: SolverState, i: number, k: number, c: number): void {
+/** Writes the answers of the first `count` listed nodes, given their states: none when one sticks, w t (t − σ µ n)ᵀ when it slides. */
+function describeChanged(state: SolverState, strand: Strand, count: number): void {
   const { nodes, fixed, chain } = state;
-  const ux = nodes.x[i] - nodes.prevX[i] - fixed.surfaceX[c];
-  const uy = nodes.y[i] - nodes.prevY[i] - fixed.surfaceY[c];
-  chain.close[k] = -(fixed.gap[c] + fixed.nx[c] * ux + fixed.ny[c] * uy);
-  chain.slip[k] = fixed.nx[c] * uy - fixed.ny[c] * ux;
-}
-
-function guessState(state: SolverState, i: number, c: number): void {
-  const { fixed, nodes } = state;
-  const shear = fixed.shear[c];
-  // A frictionless contact must never be tried as sticking: it would flip for ever.
-  const sticks = fixed.friction[c] > 0 && Math.abs(shear) < fixed.friction[c] * fixed.load[c] * 0.999999;
-  nodes.contactState[i] = sticks ? STICKS : SLIDES;
-  nodes.slideSign[i] = shear > 0 ? 1 : -1;
-}
-
-/** Writes the answer of a touching node, given its state: none when it sticks, w t (t − σ µ n)ᵀ when it slides. */
-function describeTouching(state: SolverState, strand: Strand, i: number): void {
-  const { nodes, fixed, chain } = state;
+  const { contactState, slideSign, inverseMass } = nodes;
+  const { ofNode, nx: normalX, ny: normalY, shear, friction } = fixed;
+  const { changed, close, slip, pressed, dirX, dirY, before, after, lower, upper, shiftBefore, shiftAfter, offsetX, offsetY } = chain;
+  const { start } = strand;
   const links = strand.size - 1;
-  const k = i - strand.start;
-  const kind = nodes.contactState[i];
-  if (kind === FREE) {
-    describeFree(chain, k, links, nodes.inverseMass[i]);
-    return;
+  for (let q = 0; q < count; q++) {
+    const i = changed[q];
+    const k = i - start;
+    const kind = contactState[i];
+    const w = inverseMass[i];
+    const ax = k > 0 ? dirX[k - 1] : 0;
+    const ay = k > 0 ? dirY[k - 1] : 0;
+    const bx = k < links ? dirX[k] : 0;
+    const by = k < links ? dirY[k] : 0;
+    if (kind === FREE) {
+      shiftBefore[k] = shiftAfter[k] = 0;
+      before[k] = k > 0 ? w : 0;
+      after[k] = k < links ? w : 0;
+      lower[k] = upper[k] = -w * (ax * bx + ay * by);
+      continue;
+    }
+    const c = ofNode[i];
+    const nx = normalX[c];
+    const ny = normalY[c];
+    let along = -slip[k];
+    if (kind === STICKS) before[k] = after[k] = lower[k] = upper[k] = 0;
+    else {
+      const rub = slideSign[i] * friction[c];
+      along = rub * pressed[k] - shear[c];
+      // Along the tangent t = (−ny, nx), as a rubbing surface lets go; the symmetric form instead where the diagonal would not stay positive.
+      const alongBefore = ax * -ny + ay * nx;
+      const alongAfter = bx * -ny + by * nx;
+      let vx = -ny - rub * nx;
+      let vy = nx + rub * -ny;
+      if (alongBefore * (ax * vx + ay * vy) < 0.1 * alongBefore * alongBefore || alongAfter * (bx * vx + by * vy) < 0.1 * alongAfter * alongAfter) {
+        vx = -ny;
+        vy = nx;
+      }
+      const xx = w * -ny * vx;
+      const xy = w * -ny * vy;
+      const yx = w * nx * vx;
+      const yy = w * nx * vy;
+      const leftX = xx * ax + xy * ay;
+      const leftY = yx * ax + yy * ay;
+      const rightX = xx * bx + xy * by;
+      const rightY = yx * bx + yy * by;
+      before[k] = ax * leftX + ay * leftY;
+      after[k] = bx * rightX + by * rightY;
+      upper[k] = -(ax * rightX + ay * rightY);
+      lower[k] = -(bx * leftX + by * leftY);
+    }
+    const x = nx * close[k] - ny * along;
+    const y = ny * close[k] + nx * along;
+    offsetX[k] = x;
+    offsetY[k] = y;
+    shiftBefore[k] = -(ax * x + ay * y);
+    shiftAfter[k] = bx * x + by * y;
   }
-  const c = fixed.ofNode[i];
-  const nx = fixed.nx[c];
-  const ny = fixed.ny[c];
-  const close = chain.close[k];
-  if (kind === STICKS) {
-    const back = -chain.slip[k];
-    describeMatrix(chain, k, links, 0, 0, 0, 0);
-    describeOffset(chain, k, links, nx * close - ny * back, ny * close + nx * back);
-    return;
-  }
-  const rub = nodes.slideSign[i] * fixed.friction[c];
-  const along = rub * (fixed.load[c] + close) - fixed.shear[c];
-  describeSliding(state, k, links, nodes.inverseMass[i], -ny, nx, rub);
-  describeOffset(chain, k, links, nx * close - ny * along, ny * close + nx * along);
-}
-
-function describeSliding(state: SolverState, k: number, links: number, w: number, tx: number, ty: number, rub: number): void {
-  const { chain } = state;
-  const { dirX, dirY } = chain;
-  let vx = tx - rub * ty; // n = (ty, −tx)
-  let vy = ty + rub * tx;
-  // Keep the diagonal positive, else fall back to the symmetric form.
-  const keepsBefore = k === 0 || keepsSign(dirX[k - 1], dirY[k - 1], tx, ty, vx, vy);
-  if (!keepsBefore || (k < links && !keepsSign(dirX[k], dirY[k], tx, ty, vx, vy))) {
-    vx = tx;
-    vy = ty;
-  }
-  describeMatrix(chain, k, links, w * tx * vx, w * tx * vy, w * ty * vx, w * ty * vy);
-}
-
-function keepsSign(dirX: number, dirY: number, tx: number, ty: number, vx: number, vy: number): boolean {
-  const along = dirX * tx + dirY * ty;
-  return along * (dirX * vx + dirY * vy) >= 0.1 * along * along;
 }
 
 /**
@@ -103,54 +119,51 @@ function keepsSign(dirX: number, dirY: number, tx: number, ty: number, vx: numbe
  * Returns the first changed node, counted from the strand's start, or −1.
  */
 export function reviseContactStates(state: SolverState, strand: Strand, mayTighten: boolean): number {
-  const { chain } = state;
-  let first = -1;
-  for (let q = 0; q < chain.touching; q++) {
-    const i = chain.touch[q];
-    if (!reviseNode(state, strand, i, mayTighten)) continue;
-    describeTouching(state, strand, i);
-    if (first < 0) first = i - strand.start;
-  }
-  return first;
-}
-
-function reviseNode(state: SolverState, strand: Strand, i: number, mayTighten: boolean): boolean {
   const { nodes, fixed, chain } = state;
-  const { dirX, dirY, multiplier } = chain;
+  const { contactState, slideSign, inverseMass } = nodes;
+  const { ofNode, nx: normalX, ny: normalY, shear, friction } = fixed;
+  const { touch, changed, slip, pressed, dirX, dirY, multiplier, touching } = chain;
+  const { start } = strand;
   const links = strand.size - 1;
-  const k = i - strand.start;
-  const kind = nodes.contactState[i];
-  if (kind === FREE && !mayTighten) return false;
-  const c = fixed.ofNode[i];
-  const nx = fixed.nx[c];
-  const ny = fixed.ny[c];
-  const qx = (k > 0 ? multiplier[k - 1] * dirX[k - 1] : 0) - (k < links ? multiplier[k] * dirX[k] : 0);
-  const qy = (k > 0 ? multiplier[k - 1] * dirY[k - 1] : 0) - (k < links ? multiplier[k] * dirY[k] : 0);
-  const w = nodes.inverseMass[i];
-  const load = fixed.load[c] + chain.close[k] - w * (nx * qx + ny * qy);
-  if (kind === FREE) {
-    if (load <= TOUCH_M) return false; // stays clear of the surface
-    nodes.contactState[i] = fixed.friction[c] > 0 ? STICKS : SLIDES;
-    nodes.slideSign[i] = chain.slip[k] > 0 ? -1 : 1;
-    return true;
+  let count = 0;
+  for (let q = 0; q < touching; q++) {
+    const i = touch[q];
+    const kind = contactState[i];
+    if (kind === FREE && !mayTighten) continue;
+    const k = i - start;
+    const c = ofNode[i];
+    const nx = normalX[c];
+    const ny = normalY[c];
+    const before = k > 0 ? multiplier[k - 1] : 0;
+    const after = k < links ? multiplier[k] : 0;
+    const qx = (k > 0 ? before * dirX[k - 1] : 0) - after * dirX[k];
+    const qy = (k > 0 ? before * dirY[k - 1] : 0) - after * dirY[k];
+    const w = inverseMass[i];
+    const load = pressed[k] - w * (nx * qx + ny * qy);
+    if (kind === FREE) {
+      if (load <= TOUCH_M) continue; // stays clear of the surface
+      contactState[i] = friction[c] > 0 ? STICKS : SLIDES;
+      slideSign[i] = slip[k] > 0 ? -1 : 1;
+    } else if (load < 0) contactState[i] = FREE;
+    else {
+      const limit = friction[c] * load;
+      const pull = w * (nx * qy - ny * qx);
+      if (kind === STICKS) {
+        const held = shear[c] - slip[k] - pull;
+        if (held <= limit && held >= -limit) continue;
+        contactState[i] = SLIDES;
+        slideSign[i] = held > 0 ? 1 : -1;
+      } else {
+        if (!mayTighten || friction[c] === 0) continue;
+        const sign = slideSign[i];
+        const rest = sign * limit - shear[c] + pull;
+        if ((slip[k] + rest) * sign <= SLIP_M) continue; // slides against its friction, as it must
+        contactState[i] = STICKS;
+      }
+    }
+    changed[count++] = i;
   }
-  if (load < 0) {
-    nodes.contactState[i] = FREE;
-    return true;
-  }
-  const slip = chain.slip[k];
-  const pull = w * (nx * qy - ny * qx);
-  const limit = fixed.friction[c] * load;
-  if (kind === STICKS) {
-    const shear = fixed.shear[c] - slip - pull;
-    if (shear <= limit && shear >= -limit) return false;
-    nodes.contactState[i] = SLIDES;
-    nodes.slideSign[i] = shear > 0 ? 1 : -1;
-    return true;
-  }
-  if (!mayTighten || fixed.friction[c] === 0) return false;
-  const rest = nodes.slideSign[i] * limit - fixed.shear[c] + pull;
-  if ((slip + rest) * nodes.slideSign[i] <= SLIP_M) return false; // slides against its friction, as it must
-  nodes.contactState[i] = STICKS;
-  return true;
+  if (count === 0) return -1;
+  describeChanged(state, strand, count);
+  return changed[0] - start;
 }

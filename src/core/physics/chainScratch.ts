@@ -22,8 +22,11 @@ export class ChainScratch {
   /** Touching nodes of the strand: `touching` of them. */
   touching = 0;
   readonly touch: Int32Array;
-  /** What closes the gap of a touching node, and how far it has slipped along the surface in this sub-step so far (m). */
+  /** Nodes whose answers are to be written anew. */
+  readonly changed: Int32Array;
+  /** What closes the gap of a touching node, that plus its load, and how far it has slipped along the surface in this sub-step so far (m). */
   readonly close: Float64Array;
+  readonly pressed: Float64Array;
   readonly slip: Float64Array;
   /** Tension (N) at which a link yields because its glued end peels, or −1. */
   readonly yieldTension: Float64Array;
@@ -45,8 +48,10 @@ export class ChainScratch {
     this.offsetX = numbers();
     this.offsetY = numbers();
     this.close = numbers();
+    this.pressed = numbers();
     this.slip = numbers();
     this.touch = new Int32Array(size + 1);
+    this.changed = new Int32Array(size + 1);
     this.yieldTension = numbers().fill(-1);
   }
 }

@@ -1,3 +1,4 @@
+import type { Settings } from './settings.ts';
 import type { NodeStore } from './strands.ts';
 
 /**
@@ -60,15 +61,19 @@ export class FixedContacts {
   }
 
   /**
-   * Adds a contact of node i (not held, not pinned) at separation `sep` (m). What overlapped before the sub-step began is
-   * undone by shifting position and previous position alike, at most `recover` m: it gives no velocity and no friction.
+   * Completes a contact of node i (not held, not pinned) whose normal, separation (as gap), friction and displacement of the surface
+   * the caller has filled in at index `count`. What overlapped before the sub-step began is undone by shifting position and
+   * previous position alike, at limited speed: it gives no velocity and no friction.
    */
-  add(nodes: NodeStore, i: number, shape: number, nx: number, ny: number, sep: number, friction: number, surfaceX: number, surfaceY: number, recover: number): void {
+  close({ nodes, settings, h }: ContactStores, i: number, shape: number): void {
     const k = this.count;
     if (k === this.capacity) return;
     const { x, y, prevX, prevY } = nodes;
-    const gap = sep - nx * (x[i] - prevX[i] - surfaceX) - ny * (y[i] - prevY[i] - surfaceY);
+    const nx = this.nx[k];
+    const ny = this.ny[k];
+    const gap = this.gap[k] - nx * (x[i] - prevX[i] - this.surfaceX[k]) - ny * (y[i] - prevY[i] - this.surfaceY[k]);
     if (gap < 0) {
+      const recover = settings.recoveryFixed * h;
       const shift = -gap < recover ? -gap : recover;
       x[i] += shift * nx;
       y[i] += shift * ny;
@@ -78,14 +83,9 @@ export class FixedContacts {
     this.count = k + 1;
     this.node[k] = i;
     this.shape[k] = shape;
-    this.nx[k] = nx;
-    this.ny[k] = ny;
     this.gap[k] = gap > 0 ? gap : 0;
-    this.friction[k] = friction;
     this.load[k] = 0;
     this.shear[k] = 0;
-    this.surfaceX[k] = surfaceX;
-    this.surfaceY[k] = surfaceY;
     this.ofNode[i] = k;
   }
 
@@ -106,6 +106,7 @@ export class FixedContacts {
         total = 0;
       }
       load[k] = total;
+      if (total === 0 && push === 0 && shear[k] === 0) continue; // apart, as it was
       const limit = friction[k] * total;
       const wanted = shear[k] - (ax * uy - ay * ux);
       const held = wanted > limit ? limit : wanted < -limit ? -limit : wanted;
@@ -115,4 +116,11 @@ export class FixedContacts {
       y[i] += ay * push + ax * rub;
     }
   }
+}
+
+/** What a contact reads and moves. */
+interface ContactStores {
+  readonly nodes: NodeStore;
+  readonly settings: Settings;
+  readonly h: number;
 }

@@ -1,5 +1,6 @@
 import { segmentsCross } from './segments.ts';
 import type { SolverState } from './solverState.ts';
+import type { Strand } from './strands.ts';
 
 /** Cosine of the turn up to which a corner counts as part of a curve. */
 const BLUNT = 0.75;
@@ -8,32 +9,36 @@ const BLUNT = 0.75;
 export function detectLinkContacts(state: SolverState): void {
   const { candidates, shapes, nodes, strands, bodies, settings } = state;
   const { link, linkVertex, linkDue } = candidates;
-  const { vx, vy, first } = shapes;
-  const { x, y } = nodes;
+  const { vx, vy, first, shapeOfVertex, radius, body: bodyOf } = shapes;
+  const { x, y, strand: strandOf } = nodes;
+  const { travel, inverseMass } = bodies;
+  const { slack } = settings;
   for (let c = 0, n = candidates.linkCount; c < n; c++) {
     const i = link[c];
-    const strand = strands[nodes.strand[i]]!;
+    const strand = strands[strandOf[i]]!;
     const v = linkVertex[c];
-    const shape = shapes.shapeOfVertex[v];
-    const body = shapes.body[shape];
-    const travelled = strand.travel + bodies.travel[body];
+    const shape = shapeOfVertex[v];
+    const body = bodyOf[shape];
+    const travelled = strand.travel + travel[body];
     if (travelled < linkDue[c]) continue;
-    const ex = x[i + 1] - x[i];
-    const ey = y[i + 1] - y[i];
-    const t = ((vx[v] - x[i]) * ex + (vy[v] - y[i]) * ey) / (ex * ex + ey * ey);
-    const reach = shapes.radius[shape] + (bodies.inverseMass[body] === 0 ? strand.radiusOnStatic : strand.radius);
+    const px = x[i];
+    const py = y[i];
+    const ex = x[i + 1] - px;
+    const ey = y[i + 1] - py;
+    const t = ((vx[v] - px) * ex + (vy[v] - py) * ey) / (ex * ex + ey * ey);
+    const reach = radius[shape] + (inverseMass[body] === 0 ? strand.radiusOnStatic : strand.radius);
     const k = t < 0 ? 0 : t > 1 ? 1 : t;
-    const ux = x[i] + k * ex - vx[v];
-    const uy = y[i] + k * ey - vy[v];
+    const ux = px + k * ex - vx[v];
+    const uy = py + k * ey - vy[v];
     const d2 = ux * ux + uy * uy;
-    const near = reach + settings.slack;
+    const near = reach + slack;
     if (d2 > near * near) {
       linkDue[c] = Math.sqrt(d2) - near - travelled;
       continue;
     }
     if (t <= 0 || t >= 1) continue;
-    if (first[shape + 1] - first[shape] > 2) touchCorner(state, i, v, shape, t, ex, ey, reach);
-    else touchRound(state, i, v, shape, t, ux, uy, d2, reach);
+    if (first[shape + 1] - first[shape] > 2) touchCorner(state, i, v, shape, strand);
+    else touchRound(state, i, v, shape, strand);
   }
   detectAxisCrossings(state);
 }
@@ -43,9 +48,14 @@ export function detectLinkContacts(state: SolverState): void {
  * Over a blunt corner, one of many that make up a curve, a link whose ends lie on both sides may cut l/4 · sin(turn): the nodes
  * carry there, so that friction and tension are solved together; two contacts on one curve would share the load at random.
  */
-function touchCorner(state: SolverState, i: number, v: number, shape: number, t: number, ex: number, ey: number, reach: number): void {
-  const { vx, vy, nx: faceX, ny: faceY, first } = state.shapes;
-  const length = Math.sqrt(ex * ex + ey * ey);
+function touchCorner(state: SolverState, i: number, v: number, shape: number, strand: Strand): void {
+  const { shapes, nodes, settings, soft } = state;
+  const { vx, vy, nx: faceX, ny: faceY, first } = shapes;
+  const { x, y } = nodes;
+  const ex = x[i + 1] - x[i];
+  const ey = y[i + 1] - y[i];
+  const length2 = ex * ex + ey * ey;
+  const length = Math.sqrt(length2);
   let nx = -ey / length;
   let ny = ex / length;
   const before = v === first[shape] ? first[shape + 1] - 1 : v - 1; // the faces `before` and `v` meet at vertex v
@@ -58,30 +68,60 @@ function touchCorner(state: SolverState, i: number, v: number, shape: number, t:
   if (vx[before] * nx + vy[before] * ny > height + 1e-9 || vx[after] * nx + vy[after] * ny > height + 1e-9) return;
   const isBlunt = faceX[before] * faceX[v] + faceY[before] * faceY[v] > BLUNT;
   const turn = Math.abs(faceX[before] * faceY[v] - faceY[before] * faceX[v]);
-  const bulge = isBlunt ? 0.25 * state.strands[state.nodes.strand[i]]!.linkM * turn + 0.0003 : 0;
-  const sep = (state.nodes.x[i] - vx[v]) * nx + (state.nodes.y[i] - vy[v]) * ny - reach + bulge;
-  if (sep <= state.settings.slack && sep >= -reach - 0.012) addLinkContact(state, i, v, shape, t, nx, ny, sep);
+  const bulge = isBlunt ? 0.25 * strand.linkM * turn + 0.0003 : 0;
+  const reach = reachOf(state, shape, strand);
+  const sep = (x[i] - vx[v]) * nx + (y[i] - vy[v]) * ny - reach + bulge;
+  if (sep > settings.slack || sep < -reach - 0.012) return;
+  const n = soft.count;
+  soft.nx[n] = nx;
+  soft.ny[n] = ny;
+  soft.gap[n] = sep;
+  soft.shareB[n] = ((vx[v] - x[i]) * ex + (vy[v] - y[i]) * ey) / length2;
+  fileLinkContact(state, i, v, shape, strand);
 }
 
 /** A round end against a link. Links short against the curve are left to their nodes, but for more than their bulge. */
-function touchRound(state: SolverState, i: number, v: number, shape: number, t: number, ux: number, uy: number, d2: number, reach: number): void {
-  const { linkM } = state.strands[state.nodes.strand[i]]!;
-  const limit = linkM < 1.6 * reach ? Math.sqrt(reach * reach - 0.25 * linkM * linkM) - state.settings.sagitta : reach;
-  const d = Math.sqrt(d2);
-  if (d - limit <= state.settings.slack && d > 1e-8) addLinkContact(state, i, v, shape, t, ux / d, uy / d, d - limit);
+function touchRound(state: SolverState, i: number, v: number, shape: number, strand: Strand): void {
+  const { shapes, nodes, settings, soft } = state;
+  const { vx, vy } = shapes;
+  const { x, y } = nodes;
+  const ex = x[i + 1] - x[i];
+  const ey = y[i + 1] - y[i];
+  const t = ((vx[v] - x[i]) * ex + (vy[v] - y[i]) * ey) / (ex * ex + ey * ey);
+  const ux = x[i] + t * ex - vx[v];
+  const uy = y[i] + t * ey - vy[v];
+  const { linkM } = strand;
+  const reach = reachOf(state, shape, strand);
+  const limit = linkM < 1.6 * reach ? Math.sqrt(reach * reach - 0.25 * linkM * linkM) - settings.sagitta : reach;
+  const d = Math.sqrt(ux * ux + uy * uy);
+  if (d - limit > settings.slack || d <= 1e-8) return;
+  const n = soft.count;
+  soft.nx[n] = ux / d;
+  soft.ny[n] = uy / d;
+  soft.gap[n] = d - limit;
+  soft.shareB[n] = t;
+  fileLinkContact(state, i, v, shape, strand);
 }
 
-function addLinkContact(state: SolverState, i: number, v: number, shape: number, t: number, nx: number, ny: number, sep: number): void {
-  const { shapes, nodes, strands, soft, h } = state;
+const reachOf = ({ shapes, bodies }: SolverState, shape: number, strand: Strand): number =>
+  shapes.radius[shape] + (bodies.inverseMass[shapes.body[shape]] === 0 ? strand.radiusOnStatic : strand.radius);
+
+/** Files a contact of link i, of which normal, separation (as gap) and place along the link (as share) stand in the next free columns. */
+function fileLinkContact(state: SolverState, i: number, v: number, shape: number, strand: Strand): void {
+  const { shapes, soft } = state;
   const r = shapes.radius[shape];
   const body = shapes.body[shape];
-  const friction = strands[nodes.strand[i]]!.bodyFriction[body];
-  soft.add(state, h, i, i + 1, -1, 1 - t, t, 0, body, shape, shapes.vx[v] + r * nx, shapes.vy[v] + r * ny, nx, ny, sep, friction);
+  const k = soft.open(i, i + 1, -1, body, shape);
+  soft.shareA[k] = 1 - soft.shareB[k];
+  soft.friction[k] = strand.bodyFriction[body];
+  soft.armX[k] = shapes.vx[v] + r * soft.nx[k];
+  soft.armY[k] = shapes.vy[v] + r * soft.ny[k];
+  soft.close(state);
 }
 
 /** Pushes a link that crosses the axis of a fixed post towards the upper end of the post. */
 function detectAxisCrossings(state: SolverState): void {
-  const { candidates, shapes, nodes, strands, soft, h } = state;
+  const { candidates, shapes, nodes, strands, soft } = state;
   const { vx, vy, first } = shapes;
   const { x, y } = nodes;
   for (let c = 0; c < candidates.axisCount; c++) {
@@ -100,7 +140,15 @@ function detectAxisCrossings(state: SolverState): void {
     const nx = axisX / axis;
     const ny = axisY / axis;
     const below = (vx[top] - x[i] - t * (x[i + 1] - x[i])) * nx + (vy[top] - y[i] - t * (y[i + 1] - y[i])) * ny;
-    const sep = -(below + shapes.radius[shape] + strands[nodes.strand[i]]!.radiusOnStatic);
-    soft.add(state, h, i, i + 1, -1, 1 - t, t, 0, shapes.body[shape], shape, vx[top], vy[top], nx, ny, sep, 0);
+    const k = soft.open(i, i + 1, -1, shapes.body[shape], shape);
+    soft.shareA[k] = 1 - t;
+    soft.shareB[k] = t;
+    soft.friction[k] = 0;
+    soft.nx[k] = nx;
+    soft.ny[k] = ny;
+    soft.gap[k] = -(below + shapes.radius[shape] + strands[nodes.strand[i]]!.radiusOnStatic);
+    soft.armX[k] = vx[top];
+    soft.armY[k] = vy[top];
+    soft.close(state);
   }
 }

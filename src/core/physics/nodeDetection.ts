@@ -1,4 +1,5 @@
 import type { SolverState } from './solverState.ts';
+import type { Strand } from './strands.ts';
 
 /** Finds contacts of nodes with the shapes they are near. Moving shapes first: contacts with fixed ones are solved last. */
 export function detectNodeContacts(state: SolverState): void {
@@ -11,15 +12,18 @@ export function detectNodeContacts(state: SolverState): void {
 }
 
 function detectOnPolygon(state: SolverState, shape: number): void {
-  const { candidates, shapes, nodes, strands, bodies, settings } = state;
+  const { candidates, shapes, nodes, strands, bodies, settings, fixed, soft } = state;
   const { node, nodeFace, nodeDue, nodeRun } = candidates;
   const { vx, vy, nx, ny } = shapes;
   const { x, y, strand: strandOf } = nodes;
+  const { slack } = settings;
   const first = shapes.first[shape];
   const end = shapes.first[shape + 1];
   const body = shapes.body[shape];
   const isFixed = bodies.inverseMass[body] === 0;
+  const target = isFixed ? fixed : soft;
   const bodyTravel = bodies.travel[body];
+  const shapeRadius = shapes.radius[shape];
   for (let c = nodeRun[shape], last = nodeRun[shape + 1]; c < last; c++) {
     const i = node[c];
     const strand = strands[strandOf[i]]!;
@@ -27,10 +31,10 @@ function detectOnPolygon(state: SolverState, shape: number): void {
     if (travelled < nodeDue[c]) continue;
     const px = x[i];
     const py = y[i];
-    const reach = shapes.radius[shape] + (isFixed ? strand.radiusOnStatic : strand.radius);
+    const reach = shapeRadius + (isFixed ? strand.radiusOnStatic : strand.radius);
     let face = first + nodeFace[c]; // the face of the last time rejects most nodes at once
     let depth = (px - vx[face]) * nx[face] + (py - vy[face]) * ny[face];
-    if (depth - reach <= settings.slack) {
+    if (depth - reach <= slack) {
       for (let v = first; v < end; v++) {
         const d = (px - vx[v]) * nx[v] + (py - vy[v]) * ny[v];
         if (d > depth) {
@@ -40,81 +44,122 @@ function detectOnPolygon(state: SolverState, shape: number): void {
       }
       nodeFace[c] = face - first;
     }
-    if (depth - reach > settings.slack) {
-      nodeDue[c] = depth - reach - settings.slack - travelled;
+    if (depth - reach > slack) {
+      nodeDue[c] = depth - reach - slack - travelled;
       continue;
     }
     const next = face + 1 === end ? first : face + 1;
     const ex = vx[next] - vx[face];
     const ey = vy[next] - vy[face];
     const t = (px - vx[face]) * ex + (py - vy[face]) * ey;
+    const n = target.count;
     if (depth <= 0 || (t >= 0 && t <= ex * ex + ey * ey)) {
-      addNodeContact(state, i, shape, nx[face], ny[face], depth - reach);
-      continue;
+      target.nx[n] = nx[face];
+      target.ny[n] = ny[face];
+      target.gap[n] = depth - reach;
+    } else {
+      const corner = t < 0 ? face : next;
+      const ux = px - vx[corner];
+      const uy = py - vy[corner];
+      const d = Math.sqrt(ux * ux + uy * uy);
+      if (d - reach > slack) {
+        nodeDue[c] = d - reach - slack - travelled;
+        continue;
+      }
+      if (d <= 1e-9) continue;
+      target.nx[n] = ux / d;
+      target.ny[n] = uy / d;
+      target.gap[n] = d - reach;
     }
-    const corner = t < 0 ? face : next;
-    const ux = px - vx[corner];
-    const uy = py - vy[corner];
-    const d = Math.sqrt(ux * ux + uy * uy);
-    if (d - reach > settings.slack) nodeDue[c] = d - reach - settings.slack - travelled;
-    else if (d > 1e-9) addNodeContact(state, i, shape, ux / d, uy / d, d - reach);
+    if (isFixed) fileOnFixed(state, i, shape, strand);
+    else fileOnMoving(state, i, shape, strand);
   }
 }
 
 function detectOnRound(state: SolverState, shape: number): void {
-  const { candidates, shapes, nodes, strands, bodies, settings } = state;
+  const { candidates, shapes, nodes, strands, bodies, settings, fixed, soft } = state;
   const { node, nodeDue, nodeRun } = candidates;
   const { vx, vy } = shapes;
   const { x, y, strand: strandOf } = nodes;
+  const { slack } = settings;
   const first = shapes.first[shape];
   const isCapsule = shapes.first[shape + 1] - first === 2;
   const body = shapes.body[shape];
   const isFixed = bodies.inverseMass[body] === 0;
+  const target = isFixed ? fixed : soft;
   const bodyTravel = bodies.travel[body];
-  const ex = isCapsule ? vx[first + 1] - vx[first] : 0;
-  const ey = isCapsule ? vy[first + 1] - vy[first] : 0;
+  const shapeRadius = shapes.radius[shape];
+  const sx = vx[first];
+  const sy = vy[first];
+  const ex = isCapsule ? vx[first + 1] - sx : 0;
+  const ey = isCapsule ? vy[first + 1] - sy : 0;
   const axis2 = isCapsule ? ex * ex + ey * ey : 1;
   for (let c = nodeRun[shape], last = nodeRun[shape + 1]; c < last; c++) {
     const i = node[c];
     const strand = strands[strandOf[i]]!;
     const travelled = strand.travel + bodyTravel;
     if (travelled < nodeDue[c]) continue;
-    const reach = shapes.radius[shape] + (isFixed ? strand.radiusOnStatic : strand.radius);
-    let ux = x[i] - vx[first];
-    let uy = y[i] - vy[first];
+    const reach = shapeRadius + (isFixed ? strand.radiusOnStatic : strand.radius);
+    let ux = x[i] - sx;
+    let uy = y[i] - sy;
     const t = (ux * ex + uy * ey) / axis2;
     const k = t < 0 ? 0 : t > 1 ? 1 : t;
     ux -= k * ex;
     uy -= k * ey;
     const d = Math.sqrt(ux * ux + uy * uy);
-    if (d - reach > settings.slack) nodeDue[c] = d - reach - settings.slack - travelled;
-    else if (d > 1e-8) addNodeContact(state, i, shape, ux / d, uy / d, d - reach);
+    if (d - reach > slack) {
+      nodeDue[c] = d - reach - slack - travelled;
+      continue;
+    }
+    if (d <= 1e-8) continue;
+    const n = target.count;
+    target.nx[n] = ux / d;
+    target.ny[n] = uy / d;
+    target.gap[n] = d - reach;
+    if (isFixed) fileOnFixed(state, i, shape, strand);
+    else fileOnMoving(state, i, shape, strand);
   }
 }
 
-/** Files a node's contact where it belongs: held nodes act for their body, nodes on fixed things are solved last. */
-function addNodeContact(state: SolverState, i: number, shape: number, nx: number, ny: number, sep: number): void {
-  const { shapes, nodes, strands, bodies, settings, fixed, soft, rigid, h } = state;
+/** Files a node's contact with something that moves, of which normal and separation (as gap) stand in the next free columns. */
+function fileOnMoving(state: SolverState, i: number, shape: number, strand: Strand): void {
+  const { shapes, nodes, soft } = state;
   const body = shapes.body[shape];
-  const strand = strands[nodes.strand[i]]!;
-  const friction = strand.bodyFriction[body];
-  const x = nodes.x[i];
-  const y = nodes.y[i];
-  if (bodies.inverseMass[body] > 0) {
-    soft.add(state, h, i, -1, -1, 1, 0, 0, body, shape, x - strand.radius * nx, y - strand.radius * ny, nx, ny, sep, friction);
-    return;
-  }
-  const px = x - strand.radiusOnStatic * nx;
-  const py = y - strand.radiusOnStatic * ny;
-  const holder = nodes.holder[i];
-  if (holder >= 0) {
-    rigid.add(bodies, holder, body, -1, shape, -1 - i * shapes.count - shape, -nx, -ny, px, py, px, py, sep, friction, settings.recovery * h, settings.rigidRest);
+  const k = soft.open(i, -1, -1, body, shape);
+  soft.shareA[k] = 1;
+  soft.friction[k] = strand.bodyFriction[body];
+  soft.armX[k] = nodes.x[i] - strand.radius * soft.nx[k];
+  soft.armY[k] = nodes.y[i] - strand.radius * soft.ny[k];
+  soft.close(state);
+}
+
+/** The same for something fixed or driven. Held nodes act for their body; those of others are solved last. */
+function fileOnFixed(state: SolverState, i: number, shape: number, strand: Strand): void {
+  const { shapes, nodes, bodies, fixed } = state;
+  if (nodes.holder[i] >= 0) {
+    fileHeld(state, i, shape, strand);
     return;
   }
   if (nodes.inverseMass[i] === 0) return;
-  const armX = px - bodies.x[body] - bodies.dx[body];
-  const armY = py - bodies.y[body] - bodies.dy[body];
-  const surfaceX = bodies.dx[body] - bodies.turn[body] * armY;
-  const surfaceY = bodies.dy[body] + bodies.turn[body] * armX;
-  fixed.add(nodes, i, shape, nx, ny, sep, friction, surfaceX, surfaceY, settings.recoveryFixed * h);
+  const body = shapes.body[shape];
+  const k = fixed.count;
+  const turn = bodies.turn[body];
+  const armX = nodes.x[i] - strand.radiusOnStatic * fixed.nx[k] - bodies.x[body] - bodies.dx[body];
+  const armY = nodes.y[i] - strand.radiusOnStatic * fixed.ny[k] - bodies.y[body] - bodies.dy[body];
+  fixed.surfaceX[k] = bodies.dx[body] - turn * armY;
+  fixed.surfaceY[k] = bodies.dy[body] + turn * armX;
+  fixed.friction[k] = strand.bodyFriction[body];
+  fixed.close(state, i, shape);
+}
+
+function fileHeld(state: SolverState, i: number, shape: number, strand: Strand): void {
+  const { shapes, nodes, bodies, settings, fixed, rigid, h } = state;
+  const body = shapes.body[shape];
+  const nx = fixed.nx[fixed.count];
+  const ny = fixed.ny[fixed.count];
+  const px = nodes.x[i] - strand.radiusOnStatic * nx;
+  const py = nodes.y[i] - strand.radiusOnStatic * ny;
+  const key = -1 - i * shapes.count - shape;
+  const sep = fixed.gap[fixed.count];
+  rigid.add(bodies, nodes.holder[i], body, -1, shape, key, -nx, -ny, px, py, px, py, sep, strand.bodyFriction[body], settings.recovery * h, settings.rigidRest);
 }

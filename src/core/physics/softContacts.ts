@@ -34,6 +34,8 @@ export class SoftContacts {
   /** Effective masses along the normal and the tangent (kg). */
   readonly massN: Float64Array;
   readonly massT: Float64Array;
+  /** Mobility along the normal (1/kg). */
+  readonly mobility: Float64Array;
   /** Mobility factors of the first two nodes along the normal (see `Settings.supported`). */
   readonly easeA: Float64Array;
   readonly easeB: Float64Array;
@@ -62,100 +64,140 @@ export class SoftContacts {
     this.shear = numbers();
     this.massN = numbers();
     this.massT = numbers();
+    this.mobility = numbers();
     this.easeA = numbers();
     this.easeB = numbers();
   }
 
-  /** Adds a contact of the point Σ share·node with `body` (or −1) at (px, py); the normal points away from the body. Unused nodes are −1. */
-  add(
-    store: ContactStores, h: number,
-    a: number, b: number, c: number, shareA: number, shareB: number, shareC: number,
-    body: number, shape: number, px: number, py: number, nx: number, ny: number, sep: number, friction: number,
-  ): void {
+  /**
+   * Begins a contact of the point Σ share·node with `body` (or −1); unused nodes are −1. The caller fills in, at the index returned,
+   * the shares, the normal away from the body, the friction, as arm the place in the world and as gap the separation, then calls
+   * `close`. Numbers go through the columns because as arguments each would be put on the heap.
+   */
+  open(a: number, b: number, c: number, body: number, shape: number): number {
     const k = this.count;
-    if (k === this.capacity) return;
-    const { nodes, bodies } = store;
     this.nodeA[k] = a;
     this.nodeB[k] = b;
     this.nodeC[k] = c;
-    this.shareA[k] = shareA;
-    this.shareB[k] = shareB;
-    this.shareC[k] = shareC;
     this.body[k] = body;
     this.shape[k] = shape;
     this.point[k] = -1;
     this.link[k] = -1;
-    this.armX[k] = body >= 0 ? px - bodies.x[body] - bodies.dx[body] : 0;
-    this.armY[k] = body >= 0 ? py - bodies.y[body] - bodies.dy[body] : 0;
-    this.nx[k] = nx;
-    this.ny[k] = ny;
-    this.friction[k] = friction;
-    this.load[k] = 0;
-    this.shear[k] = 0;
-    this.easeA[k] = easeOf(store, a, body, nx, ny);
-    this.easeB[k] = easeOf(store, b, body, nx, ny);
-    const mobility = this.weigh(store, k);
-    if (mobility <= 0) return;
-    const gap = sep - nx * this.slipX(nodes, bodies, k) - ny * this.slipY(nodes, bodies, k);
-    this.gap[k] = gap > 0 ? gap : 0;
-    if (gap < 0) this.undoOverlap(store, k, gap, mobility, h);
-    this.count = k + 1;
+    return k;
   }
 
-  /** Effective masses of contact k; returns the mobility along the normal (1/kg), 0 if nothing can move. */
-  private weigh({ nodes, bodies }: ContactStores, k: number): number {
-    const wA = mobilityOf(nodes, this.nodeA[k]) * this.shareA[k] * this.shareA[k];
-    const wB = mobilityOf(nodes, this.nodeB[k]) * this.shareB[k] * this.shareB[k];
-    const wC = mobilityOf(nodes, this.nodeC[k]) * this.shareC[k] * this.shareC[k];
+  /** Completes the contact that was begun; it is dropped if nothing can move, or there is no room. */
+  close(store: ContactStores): void {
+    const k = this.count;
+    if (k === this.capacity) return;
+    const { bodies } = store;
+    const { armX, armY, easeA, easeB } = this;
+    const body = this.body[k];
+    easeA[k] = easeB[k] = 1;
+    if (body >= 0) {
+      armX[k] = armX[k] - bodies.x[body] - bodies.dx[body];
+      armY[k] = armY[k] - bodies.y[body] - bodies.dy[body];
+      if (bodies.inverseMass[body] !== 0) this.ease(store, k);
+    } else armX[k] = armY[k] = 0;
+    this.load[k] = 0;
+    this.shear[k] = 0;
+    this.weigh(store, k);
+    if (this.massN[k] === 0) return;
+    this.count = k + 1;
+    this.measureGap(store, k);
+    if (this.gap[k] >= 0) return;
+    this.undoOverlap(store, k);
+    this.gap[k] = 0;
+  }
+
+  /** Nodes keep little of their mobility along the normal if a moving body presses them on to something fixed. */
+  private ease({ fixed, settings }: ContactStores, k: number): void {
+    const { supported, supportX, supportY } = fixed;
+    const nx = this.nx[k];
+    const ny = this.ny[k];
+    const a = this.nodeA[k];
+    const b = this.nodeB[k];
+    if (supported[a] !== 0 && nx * supportX[a] + ny * supportY[a] < -0.3) this.easeA[k] = settings.supported;
+    if (b >= 0 && supported[b] !== 0 && nx * supportX[b] + ny * supportY[b] < -0.3) this.easeB[k] = settings.supported;
+  }
+
+  /** Mobilities (1/kg) of contact k's nodes and effective masses along the normal and tangent, 0 if nothing can move. */
+  private weigh({ nodes, bodies }: ContactStores, k: number): void {
+    const { holder, inverseMass } = nodes;
+    const { shareA, shareB, shareC } = this;
+    const a = this.nodeA[k];
+    const b = this.nodeB[k];
+    const c = this.nodeC[k];
+    const wA = holder[a] < 0 ? inverseMass[a] * shareA[k] * shareA[k] : 0;
+    const wB = b >= 0 && holder[b] < 0 ? inverseMass[b] * shareB[k] * shareB[k] : 0;
+    const wC = c >= 0 && holder[c] < 0 ? inverseMass[c] * shareC[k] * shareC[k] : 0;
     let normal = wA * this.easeA[k] + wB * this.easeB[k] + wC;
     let tangent = wA + wB + wC;
     const body = this.body[k];
     if (body >= 0) {
-      const crossN = this.armX[k] * this.ny[k] - this.armY[k] * this.nx[k];
-      const crossT = this.armX[k] * this.nx[k] + this.armY[k] * this.ny[k];
+      const armX = this.armX[k];
+      const armY = this.armY[k];
+      const nx = this.nx[k];
+      const ny = this.ny[k];
+      const crossN = armX * ny - armY * nx;
+      const crossT = armX * nx + armY * ny;
       normal += bodies.inverseMass[body] + bodies.inverseInertia[body] * crossN * crossN;
       tangent += bodies.inverseMass[body] + bodies.inverseInertia[body] * crossT * crossT;
     }
+    this.mobility[k] = normal;
     this.massN[k] = normal > 0 ? 1 / normal : 0;
     this.massT[k] = tangent > 0 ? 1 / tangent : 0;
-    return normal;
   }
 
-  /** Displacement (m) of contact k's point relative to its body in this sub-step, x part. */
-  private slipX(nodes: NodeStore, bodies: BodyStore, k: number): number {
-    const { x, prevX } = nodes;
+  /** Turns the present separation of contact k into that at the beginning of the sub-step. */
+  private measureGap({ nodes, bodies }: ContactStores, k: number): void {
+    const { x, y, prevX, prevY } = nodes;
+    const { shareA, shareB, shareC } = this;
+    const a = this.nodeA[k];
     const b = this.nodeB[k];
     const c = this.nodeC[k];
     const body = this.body[k];
-    let slip = this.shareA[k] * (x[this.nodeA[k]] - prevX[this.nodeA[k]]);
-    if (b >= 0) slip += this.shareB[k] * (x[b] - prevX[b]);
-    if (c >= 0) slip += this.shareC[k] * (x[c] - prevX[c]);
-    return body >= 0 ? slip - bodies.dx[body] + bodies.turn[body] * this.armY[k] : slip;
-  }
-
-  private slipY(nodes: NodeStore, bodies: BodyStore, k: number): number {
-    const { y, prevY } = nodes;
-    const b = this.nodeB[k];
-    const c = this.nodeC[k];
-    const body = this.body[k];
-    let slip = this.shareA[k] * (y[this.nodeA[k]] - prevY[this.nodeA[k]]);
-    if (b >= 0) slip += this.shareB[k] * (y[b] - prevY[b]);
-    if (c >= 0) slip += this.shareC[k] * (y[c] - prevY[c]);
-    return body >= 0 ? slip - bodies.dy[body] - bodies.turn[body] * this.armX[k] : slip;
+    let ux = shareA[k] * (x[a] - prevX[a]);
+    let uy = shareA[k] * (y[a] - prevY[a]);
+    if (b >= 0) {
+      ux += shareB[k] * (x[b] - prevX[b]);
+      uy += shareB[k] * (y[b] - prevY[b]);
+    }
+    if (c >= 0) {
+      ux += shareC[k] * (x[c] - prevX[c]);
+      uy += shareC[k] * (y[c] - prevY[c]);
+    }
+    if (body >= 0) {
+      ux = ux - bodies.dx[body] + bodies.turn[body] * this.armY[k];
+      uy = uy - bodies.dy[body] - bodies.turn[body] * this.armX[k];
+    }
+    this.gap[k] = this.gap[k] - this.nx[k] * ux - this.ny[k] * uy;
   }
 
   /** Undoes an overlap that was there before the sub-step, at limited speed, without giving velocity. */
-  private undoOverlap({ nodes, bodies, settings }: ContactStores, k: number, gap: number, mobility: number, h: number): void {
+  private undoOverlap({ nodes, bodies, settings, h }: ContactStores, k: number): void {
+    const overlap = -this.gap[k];
     const body = this.body[k];
     const isPair = this.nodeC[k] >= 0;
     const isFixed = !isPair && (body < 0 || bodies.inverseMass[body] === 0);
-    const speed = isFixed ? settings.recoveryFixed : settings.recovery + (isPair ? settings.recoveryDeep * Math.min(1, -200 * gap) : 0);
-    const shift = Math.min(-gap, speed * h) / mobility;
+    const deep = 200 * overlap;
+    const speed = isFixed ? settings.recoveryFixed : settings.recovery + (isPair ? settings.recoveryDeep * (deep < 1 ? deep : 1) : 0);
+    const reach = speed * h;
+    const shift = (overlap < reach ? overlap : reach) / this.mobility[k];
     const shiftX = shift * this.nx[k];
     const shiftY = shift * this.ny[k];
-    shiftNode(nodes, this.nodeA[k], this.shareA[k] * this.easeA[k], shiftX, shiftY);
-    shiftNode(nodes, this.nodeB[k], this.shareB[k] * this.easeB[k], shiftX, shiftY);
-    shiftNode(nodes, this.nodeC[k], this.shareC[k], shiftX, shiftY);
+    const { x, y, prevX, prevY, holder, inverseMass } = nodes;
+    for (let part = 0; part < 3; part++) {
+      const i = part === 0 ? this.nodeA[k] : part === 1 ? this.nodeB[k] : this.nodeC[k];
+      if (i < 0 || holder[i] >= 0) continue;
+      const share = part === 0 ? this.shareA[k] * this.easeA[k] : part === 1 ? this.shareB[k] * this.easeB[k] : this.shareC[k];
+      const w = inverseMass[i] * share;
+      if (w === 0) continue;
+      x[i] += w * shiftX;
+      y[i] += w * shiftY;
+      prevX[i] += w * shiftX;
+      prevY[i] += w * shiftY;
+    }
     if (body < 0) return;
     bodies.x[body] -= bodies.inverseMass[body] * shiftX;
     bodies.y[body] -= bodies.inverseMass[body] * shiftY;
@@ -168,21 +210,5 @@ interface ContactStores {
   readonly bodies: BodyStore;
   readonly fixed: FixedContacts;
   readonly settings: Settings;
-}
-
-const mobilityOf = (nodes: NodeStore, i: number): number => (i >= 0 && nodes.holder[i] < 0 ? nodes.inverseMass[i] : 0);
-
-/** Share of its mobility that a node keeps along the normal: little if a moving body presses it on to something fixed. */
-function easeOf({ bodies, fixed, settings }: ContactStores, i: number, body: number, nx: number, ny: number): number {
-  if (i < 0 || body < 0 || bodies.inverseMass[body] === 0 || fixed.supported[i] === 0) return 1;
-  return nx * fixed.supportX[i] + ny * fixed.supportY[i] < -0.3 ? settings.supported : 1;
-}
-
-function shiftNode(nodes: NodeStore, i: number, share: number, shiftX: number, shiftY: number): void {
-  const w = mobilityOf(nodes, i) * share;
-  if (w === 0) return;
-  nodes.x[i] += w * shiftX;
-  nodes.y[i] += w * shiftY;
-  nodes.prevX[i] += w * shiftX;
-  nodes.prevY[i] += w * shiftY;
+  readonly h: number;
 }

@@ -35,6 +35,7 @@ export function solveSoft(soft: SoftContacts, nodes: NodeStore, bodies: BodyStor
       push = -load[k];
       total = 0;
     }
+    if (total === 0 && push === 0) continue; // apart, as it was: no load, no friction
     load[k] = total;
     const limit = friction[k] * total;
     const wanted = shear[k] - (ax * uy - ay * ux) * massT[k];

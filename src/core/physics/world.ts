@@ -164,7 +164,7 @@ export class World {
     bodies.stop(body);
     if (bodies.isDynamic(body)) bodies.awake[body] = on ? 1 : 0;
     if (!on) {
-      for (const node of [...this.state.held]) if (nodes.holder[node] === body) letGo(this.state, node);
+      for (const node of this.state.held) if (nodes.holder[node] === body) letGo(this.state, node);
       this.state.welds = this.state.welds.filter((weld) => weld.a !== body && weld.b !== body);
       if (bodies.isDynamic(body)) bodies.awake[body] = 0;
     }
