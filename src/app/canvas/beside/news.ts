@@ -11,7 +11,7 @@ const isRecord = (value: unknown): value is Changes => typeof value === 'object'
 export function newsOf(value: unknown, before: unknown): unknown {
   if (value === before) return undefined;
   if (value instanceof Float64Array) return before instanceof Float64Array && sameRow(value, before) ? undefined : value;
-  if (Array.isArray(value)) return Array.isArray(before) && value.length === before.length ? changesOf(value as unknown as Changes, before as unknown as Changes) : value;
+  if (Array.isArray(value)) return Array.isArray(before) && value.length === before.length ? elementChanges(value, before) : value;
   return isRecord(value) && isRecord(before) ? changesOf(value, before) : value;
 }
 
@@ -30,6 +30,16 @@ function changesOf(value: Changes, before: Changes): Changes | undefined {
   for (const field in value) {
     const news = newsOf(value[field], before[field]);
     if (news !== undefined) (changes ??= {})[field] = news;
+  }
+  return changes;
+}
+
+/** Lists are gone through by index, several times faster than by the names of their elements. */
+function elementChanges(value: readonly unknown[], before: readonly unknown[]): Changes | undefined {
+  let changes: Changes | undefined;
+  for (let i = 0; i < value.length; i++) {
+    const news = newsOf(value[i], before[i]);
+    if (news !== undefined) (changes ??= {})[i] = news;
   }
   return changes;
 }
