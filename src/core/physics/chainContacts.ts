@@ -115,8 +115,8 @@ function describeChanged(state: SolverState, strand: Strand, count: number): voi
 }
 
 /**
- * Checks the states against the solution and changes those that disagree, to firmer ones only if `mayTighten`.
- * Returns the first changed node, counted from the strand's start, or −1.
+ * Checks the states against the solution and changes those that disagree, to firmer ones only if `mayTighten`. Only nodes at links
+ * that were solved anew can disagree. Returns how many changed; they are listed in order.
  */
 export function reviseContactStates(state: SolverState, strand: Strand, mayTighten: boolean): number {
   const { nodes, fixed, chain } = state;
@@ -124,10 +124,14 @@ export function reviseContactStates(state: SolverState, strand: Strand, mayTight
   const { ofNode, nx: normalX, ny: normalY, shear, friction } = fixed;
   const { touch, changed, slip, pressed, dirX, dirY, multiplier, touching } = chain;
   const { start } = strand;
+  const from = start + chain.solvedFrom;
+  const to = start + chain.solvedTo;
   const links = strand.size - 1;
   let count = 0;
   for (let q = 0; q < touching; q++) {
     const i = touch[q];
+    if (i < from) continue;
+    if (i > to) break;
     const kind = contactState[i];
     if (kind === FREE && !mayTighten) continue;
     const k = i - start;
@@ -163,7 +167,6 @@ export function reviseContactStates(state: SolverState, strand: Strand, mayTight
     }
     changed[count++] = i;
   }
-  if (count === 0) return -1;
   describeChanged(state, strand, count);
-  return changed[0] - start;
+  return count;
 }

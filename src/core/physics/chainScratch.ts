@@ -16,6 +16,9 @@ export class ChainScratch {
   readonly pivot: Float64Array;
   readonly forward: Float64Array;
   readonly multiplier: Float64Array;
+  /** Links solvedFrom .. solvedTo − 1 are those whose tension the last solve may have changed. */
+  solvedFrom = 0;
+  solvedTo = 0;
   /** Displacement (m) by which a touching node closes its contact, apart from the chain. */
   readonly offsetX: Float64Array;
   readonly offsetY: Float64Array;
