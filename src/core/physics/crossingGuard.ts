@@ -1,4 +1,4 @@
-import { segmentsCross } from './segments.ts';
+import { linksCross } from './segments.ts';
 import type { SolverState } from './solverState.ts';
 
 const ROUNDS = 6;
@@ -12,12 +12,15 @@ const NEAR = 3;
  */
 export function holdBackCrossings(state: SolverState): void {
   const { soft, nodes } = state;
+  const { point, link, load, gap } = soft;
+  const { strand } = nodes;
   for (let round = 0; round < ROUNDS; round++) {
     let found = holdBackAtPosts(state, round);
-    for (let k = 0; k < soft.count; k++) {
-      const i = soft.point[k];
-      const j = soft.link[k];
-      if (i < 0 || (soft.load[k] <= 0 && soft.gap[k] > 0) || nodes.strand[i] === nodes.strand[j] || !crosses(state, i, j)) continue;
+    for (let k = 0, n = soft.count; k < n; k++) {
+      const i = point[k];
+      if (i < 0 || (load[k] <= 0 && gap[k] > 0)) continue;
+      const j = link[k];
+      if (strand[i] === strand[j] || !crosses(state, i, j)) continue;
       found = true;
       goBack(state, i - 1 - round, i + 1 + round, i);
       goBack(state, j - 1 - round, j + 2 + round, j);
@@ -25,27 +28,25 @@ export function holdBackCrossings(state: SolverState): void {
     }
     if (!found) return;
   }
-  for (const strand of state.strands) goBack(state, strand.start, strand.end - 1, strand.start);
+  for (const one of state.strands) goBack(state, one.start, one.end - 1, one.start);
 }
 
 /** The same for links that begin to cross the axis of a fixed capsule, such as a rail. */
 function holdBackAtPosts(state: SolverState, round: number): boolean {
-  const { fixed, soft } = state;
+  const { fixed, soft, shapes } = state;
+  const { isPost } = shapes;
   let found = false;
-  for (let k = 0; k < fixed.count; k++) {
-    if (isPost(state, fixed.shape[k]) && passesPost(state, fixed.node[k], fixed.shape[k], round)) found = true;
+  for (let k = 0, n = fixed.count; k < n; k++) {
+    const shape = fixed.shape[k];
+    if (isPost[shape] === 1 && passesPost(state, fixed.node[k], shape, round)) found = true;
   }
-  for (let k = 0; k < soft.count; k++) {
+  for (let k = 0, n = soft.count; k < n; k++) {
     const shape = soft.shape[k];
-    if (shape < 0 || !isPost(state, shape)) continue;
+    if (shape < 0 || isPost[shape] === 0) continue;
     if (passesPost(state, soft.nodeA[k], shape, round)) found = true;
     if (soft.nodeB[k] >= 0 && passesPost(state, soft.nodeB[k], shape, round)) found = true;
   }
   return found;
-}
-
-function isPost({ shapes, bodies }: SolverState, shape: number): boolean {
-  return shapes.first[shape + 1] - shapes.first[shape] === 2 && bodies.inverseMass[shapes.body[shape]] === 0;
 }
 
 function passesPost(state: SolverState, i: number, shape: number, round: number): boolean {
@@ -54,9 +55,10 @@ function passesPost(state: SolverState, i: number, shape: number, round: number)
   const { vx, vy } = shapes;
   const strand = strands[nodes.strand[i]]!;
   const v = shapes.first[shape];
-  for (let p = Math.max(strand.start, i - 1); p <= Math.min(strand.end - 2, i); p++) {
-    if (!segmentsCross(x[p], y[p], x[p + 1], y[p + 1], vx[v], vy[v], vx[v + 1], vy[v + 1])) continue;
-    if (segmentsCross(startX[p], startY[p], startX[p + 1], startY[p + 1], vx[v], vy[v], vx[v + 1], vy[v + 1])) continue;
+  const from = i > strand.start ? i - 1 : i;
+  const to = i < strand.end - 1 ? i : i - 1;
+  for (let p = from; p <= to; p++) {
+    if (!linksCross(x, y, p, vx, vy, v) || linksCross(startX, startY, p, vx, vy, v)) continue;
     goBack(state, p - round, p + 1 + round, p);
     return true;
   }
@@ -86,8 +88,7 @@ function crosses(state: SolverState, i: number, j: number): boolean {
   const b = strands[nodes.strand[j]]!;
   for (let p = Math.max(a.start, i - 1); p <= Math.min(a.end - 2, i); p++) {
     for (let q = Math.max(b.start, j - 1); q <= Math.min(b.end - 2, j + 1); q++) {
-      if (!segmentsCross(x[p], y[p], x[p + 1], y[p + 1], x[q], y[q], x[q + 1], y[q + 1])) continue;
-      if (!segmentsCross(startX[p], startY[p], startX[p + 1], startY[p + 1], startX[q], startY[q], startX[q + 1], startY[q + 1])) return true;
+      if (linksCross(x, y, p, x, y, q) && !linksCross(startX, startY, p, startX, startY, q)) return true;
     }
   }
   return false;

@@ -1,4 +1,4 @@
-import { segmentsCross } from './segments.ts';
+import { linksCross } from './segments.ts';
 import type { SolverState } from './solverState.ts';
 import type { Strand } from './strands.ts';
 
@@ -67,7 +67,7 @@ function collectCrossings(state: SolverState, a: Strand, b: Strand, fromA: numbe
   const toB = Math.min(fromB + RUN, b.end - 1);
   for (let i = fromA; i < toA; i++) {
     for (let j = fromB; j < toB; j++) {
-      if (!segmentsCross(x[i], y[i], x[i + 1], y[i + 1], x[j], y[j], x[j + 1], y[j + 1])) continue;
+      if (!linksCross(x, y, i, x, y, j)) continue;
       const ex = x[i + 1] - x[i];
       const ey = y[i + 1] - y[i];
       const fx = x[j + 1] - x[j];

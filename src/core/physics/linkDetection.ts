@@ -9,24 +9,31 @@ const BLUNT = 0.75;
 export function detectLinkContacts(state: SolverState): void {
   const { candidates, shapes, nodes, strands, bodies, settings } = state;
   const { link, linkVertex, linkDue } = candidates;
-  const { vx, vy, first, shapeOfVertex, radius, body: bodyOf } = shapes;
+  const { vx, vy, first, shapeOfVertex, body: bodyOf } = shapes;
   const { x, y, strand: strandOf } = nodes;
-  const { travel, inverseMass } = bodies;
+  const { travel } = bodies;
   const { slack } = settings;
+  let member = -1;
+  let shape = -1;
+  let strand = strands[0]!;
+  let travelled = 0;
+  let reach = 0;
   for (let c = 0, n = candidates.linkCount; c < n; c++) {
     const i = link[c];
-    const strand = strands[strandOf[i]]!;
     const v = linkVertex[c];
-    const shape = shapeOfVertex[v];
-    const body = bodyOf[shape];
-    const travelled = strand.travel + travel[body];
+    if (shapeOfVertex[v] !== shape || strandOf[i] !== member) { // candidates of one strand and shape follow each other
+      shape = shapeOfVertex[v];
+      member = strandOf[i];
+      strand = strands[member]!;
+      travelled = strand.travel + travel[bodyOf[shape]];
+      reach = reachOf(state, shape, strand);
+    }
     if (travelled < linkDue[c]) continue;
     const px = x[i];
     const py = y[i];
     const ex = x[i + 1] - px;
     const ey = y[i + 1] - py;
     const t = ((vx[v] - px) * ex + (vy[v] - py) * ey) / (ex * ex + ey * ey);
-    const reach = radius[shape] + (inverseMass[body] === 0 ? strand.radiusOnStatic : strand.radius);
     const k = t < 0 ? 0 : t > 1 ? 1 : t;
     const ux = px + k * ex - vx[v];
     const uy = py + k * ey - vy[v];

@@ -24,14 +24,21 @@ function detectOnPolygon(state: SolverState, shape: number): void {
   const target = isFixed ? fixed : soft;
   const bodyTravel = bodies.travel[body];
   const shapeRadius = shapes.radius[shape];
+  let member = -1;
+  let strand = strands[0]!;
+  let travelled = 0;
+  let reach = 0;
   for (let c = nodeRun[shape], last = nodeRun[shape + 1]; c < last; c++) {
     const i = node[c];
-    const strand = strands[strandOf[i]]!;
-    const travelled = strand.travel + bodyTravel;
+    if (strandOf[i] !== member) { // candidates of one strand follow each other
+      member = strandOf[i];
+      strand = strands[member]!;
+      travelled = strand.travel + bodyTravel;
+      reach = shapeRadius + (isFixed ? strand.radiusOnStatic : strand.radius);
+    }
     if (travelled < nodeDue[c]) continue;
     const px = x[i];
     const py = y[i];
-    const reach = shapeRadius + (isFixed ? strand.radiusOnStatic : strand.radius);
     let face = first + nodeFace[c]; // the face of the last time rejects most nodes at once
     let depth = (px - vx[face]) * nx[face] + (py - vy[face]) * ny[face];
     if (depth - reach <= slack) {
@@ -94,12 +101,19 @@ function detectOnRound(state: SolverState, shape: number): void {
   const ex = isCapsule ? vx[first + 1] - sx : 0;
   const ey = isCapsule ? vy[first + 1] - sy : 0;
   const axis2 = isCapsule ? ex * ex + ey * ey : 1;
+  let member = -1;
+  let strand = strands[0]!;
+  let travelled = 0;
+  let reach = 0;
   for (let c = nodeRun[shape], last = nodeRun[shape + 1]; c < last; c++) {
     const i = node[c];
-    const strand = strands[strandOf[i]]!;
-    const travelled = strand.travel + bodyTravel;
+    if (strandOf[i] !== member) { // candidates of one strand follow each other
+      member = strandOf[i];
+      strand = strands[member]!;
+      travelled = strand.travel + bodyTravel;
+      reach = shapeRadius + (isFixed ? strand.radiusOnStatic : strand.radius);
+    }
     if (travelled < nodeDue[c]) continue;
-    const reach = shapeRadius + (isFixed ? strand.radiusOnStatic : strand.radius);
     let ux = x[i] - sx;
     let uy = y[i] - sy;
     const t = (ux * ex + uy * ey) / axis2;

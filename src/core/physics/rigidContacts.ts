@@ -109,12 +109,16 @@ export class RigidContacts {
 
   /** Projected Gauss-Seidel, `rounds` times; stops early once nothing changes. */
   solve(bodies: BodyStore, rounds: number): void {
-    const { nx, ny, gap, friction, load, shear, massN, massT, residue } = this;
-    for (let round = 0; round < rounds; round++) {
-      let changed = false;
-      for (let k = 0, n = this.count; k < n; k++) {
-        const ux = this.slipX(bodies, k);
-        const uy = this.slipY(bodies, k);
+    const { a: bodyA, b: bodyB, armAX, armAY, armBX, armBY, nx, ny, gap, friction, load, shear, massN, massT, residue, count } = this;
+    const { dx, dy, turn, inverseMass, inverseInertia } = bodies;
+    let changed = count > 0;
+    for (let round = 0; round < rounds && changed; round++) {
+      changed = false;
+      for (let k = 0; k < count; k++) {
+        const a = bodyA[k];
+        const b = bodyB[k];
+        const ux = dx[b] - turn[b] * armBY[k] - dx[a] + turn[a] * armAY[k];
+        const uy = dy[b] + turn[b] * armBX[k] - dy[a] - turn[a] * armAX[k];
         let push = -(gap[k] + nx[k] * ux + ny[k] * uy) * massN[k];
         let total = load[k] + push;
         if (total < 0) {
@@ -129,33 +133,31 @@ export class RigidContacts {
         shear[k] = kept;
         if (push === 0 && rub === 0) continue;
         changed = true;
-        this.push(bodies, k, push, rub);
+        const qx = nx[k] * push - ny[k] * rub;
+        const qy = ny[k] * push + nx[k] * rub;
+        dx[b] += inverseMass[b] * qx;
+        dy[b] += inverseMass[b] * qy;
+        turn[b] += inverseInertia[b] * (armBX[k] * qy - armBY[k] * qx);
+        dx[a] += inverseMass[a] * -qx;
+        dy[a] += inverseMass[a] * -qy;
+        turn[a] += inverseInertia[a] * (armAX[k] * -qy - armAY[k] * -qx);
       }
-      if (!changed) return;
     }
-  }
-
-  private slipX(bodies: BodyStore, k: number): number {
-    const a = this.a[k];
-    const b = this.b[k];
-    return bodies.dx[b] - bodies.turn[b] * this.armBY[k] - bodies.dx[a] + bodies.turn[a] * this.armAY[k];
-  }
-
-  private slipY(bodies: BodyStore, k: number): number {
-    const a = this.a[k];
-    const b = this.b[k];
-    return bodies.dy[b] + bodies.turn[b] * this.armBX[k] - bodies.dy[a] - bodies.turn[a] * this.armAX[k];
   }
 
   /** Keeps what the next sub-step needs. */
   remember(bodies: BodyStore): void {
+    const { dx, dy, turn } = bodies;
     for (let k = 0; k < this.count; k++) {
+      const a = this.a[k];
+      const b = this.b[k];
+      const ux = dx[b] - turn[b] * this.armBY[k] - dx[a] + turn[a] * this.armAY[k];
+      const uy = dy[b] + turn[b] * this.armBX[k] - dy[a] - turn[a] * this.armAX[k];
       const sticks = Math.abs(this.shear[k]) < this.friction[k] * this.load[k];
-      const slip = this.nx[k] * this.slipY(bodies, k) - this.ny[k] * this.slipX(bodies, k);
       this.oldKey[k] = this.key[k];
       this.oldLoad[k] = this.load[k];
       this.oldShear[k] = this.shear[k];
-      this.oldResidue[k] = sticks ? this.residue[k] + slip : 0;
+      this.oldResidue[k] = sticks ? this.residue[k] + (this.nx[k] * uy - this.ny[k] * ux) : 0;
     }
     this.oldCount = this.count;
   }

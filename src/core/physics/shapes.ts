@@ -11,6 +11,8 @@ export class ShapeStore {
   /** Axis-aligned box of each posed shape: min x, min y, max x, max y. */
   readonly box: Float64Array;
   readonly shapeOfVertex: Int32Array;
+  /** Whether the shape is a capsule that does not yield, such as a rail. */
+  readonly isPost: Uint8Array;
   private readonly localX: Float64Array;
   private readonly localY: Float64Array;
   private readonly localNormalX: Float64Array;
@@ -31,6 +33,7 @@ export class ShapeStore {
     this.radius = Float64Array.from(shapes, (one) => one.shape.radius);
     this.body = Int32Array.from(shapes, (one) => one.body);
     this.box = new Float64Array(4 * this.count);
+    this.isPost = Uint8Array.from(shapes, (one) => (one.shape.verts.length === 2 && specs[one.body]!.kind !== 'dynamic' ? 1 : 0));
     this.shapeOfVertex = new Int32Array(vertexCount);
     this.localX = new Float64Array(vertexCount);
     this.localY = new Float64Array(vertexCount);
