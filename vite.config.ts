@@ -9,6 +9,7 @@ export default defineConfig({
   publicDir: false,
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   server: { fs: { allow: ['..'] } },
+  worker: { format: 'es' },
   build: {
     outDir: '../dist',
     emptyOutDir: true,

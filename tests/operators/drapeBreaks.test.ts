@@ -12,8 +12,8 @@ describe('The drape: one mistake is one break', () => {
 
   it('needle dragged over the margin', () => {
     const { result } = runOperator((op) => {
-      op.palmTo('right', -0.3, 1.45).palmTo('right', -0.75, 1.45).turn('right', -30).take('right', 'needle').palmTo('right', -0.75, 1.45).palmTo('right', -0.6, 1.45);
-      op.touch('right', 0, -1, () => op.near.gap('needle', 'margin.right')).palmTo('right', -0.6, 1.5);
+      op.palmTo('right', -0.3, 1.45).palmTo('right', -0.75, 1.45).turn('right', -30).take('right', 'needle').palmTo('right', -0.72, 1.45).palmTo('right', -0.565, 1.45);
+      op.touch('right', 0, -1, () => op.near.gap('needle', 'margin.right')).palmTo('right', -0.565, 1.5);
     });
     const spread = ['0 needle#1:needle', '1 drape.right#1:{28..32}'];
     expectBreaks(result, [{ rule: 'item-on-margin', surface: 'needle#1:needle', against: 'drape.right#1:{31..36}', spread, severity: 'critical' }]);
@@ -21,7 +21,7 @@ describe('The drape: one mistake is one break', () => {
 
   it('probe laid on the margin', () => {
     const { result } = runOperator((op) => {
-      op.turn('left', -50).take('left', 'probe').palmTo('left', 0.3, 1.4).palmTo('left', 0.5, 1.45).touch('left', 0, -1, () => op.near.gap('sheath:probe', 'margin.left')).palmTo('left', 0.3, 1.4);
+      op.turn('left', -50).take('left', 'probe').palmTo('left', 0.3, 1.4).palmTo('left', 0.485, 1.45).touch('left', 0, -1, () => op.near.gap('sheath:probe', 'margin.left')).palmTo('left', 0.3, 1.4);
     });
     const spread = ['0 sheath#1:probe', '1 drape.left#1:{34..38}', '1 glove.left#1:fingers'];
     expectBreaks(result, [{ rule: 'sheath-on-margin', surface: 'sheath#1:probe', against: 'drape.left#1:{34..42}', spread, severity: 'critical' }]);

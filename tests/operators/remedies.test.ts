@@ -15,7 +15,7 @@ const takes = (remedy: RemedyId): number => REMEDY_SECONDS[remedy] * QUICK_REMED
 const touchFace = (op: Operator): Operator => op.palmTo('right', -0.25, 1.5).touch('right', 0.6, 0.8, () => op.near.gap('glove.right', 'face')).palmTo('right', -0.27, 1.3);
 /** The needle meets the margin, and is laid back on the table. */
 function dragNeedle(op: Operator): void {
-  op.palmTo('right', -0.3, 1.45).palmTo('right', -0.75, 1.45).turn('right', -30).take('right', 'needle').palmTo('right', -0.75, 1.45).palmTo('right', -0.6, 1.45);
+  op.palmTo('right', -0.3, 1.45).palmTo('right', -0.75, 1.45).turn('right', -30).take('right', 'needle').palmTo('right', -0.72, 1.45).palmTo('right', -0.565, 1.45);
   op.touch('right', 0, -1, () => op.near.gap('needle', 'margin.right')).palmTo('right', -0.6, 1.5);
 }
 

@@ -19,7 +19,7 @@ export const SHORT_OPERATOR: Scenario = shippedScenario('quiet-room', (source) =
 
 /** High rails and a sheath without a tail that ends at the rail; cord that hung below is not judged. */
 export const BARE_END: Scenario = shippedScenario('high-rails-short-sheath', (source) => {
-  set(source, 'cord', { coveredM: 0.6 });
+  set(source, 'cord', { coveredM: 0.5 });
   set(source, 'policy', { sheathTailM: 0 });
   source['rulesOff'] = ['cord-hung-below-returned'];
 });

@@ -13,7 +13,7 @@ export function wakeBody(state: SolverState, b: number): void {
     bodies.calm[b] = 0;
     return;
   }
-  if (!bodies.isDynamic(b)) return;
+  if (!bodies.isDynamic(b) || bodies.enabled[b] === 0) return;
   bodies.calm[b] = 0;
   if (bodies.awake[b] === 0) wakeIsland(state, bodies.island[b]);
 }
@@ -28,7 +28,7 @@ export function wakeStrand(state: SolverState, q: number): void {
 function wakeIsland(state: SolverState, island: number): void {
   const { bodies, strands } = state;
   for (let b = 0; b < bodies.count; b++) {
-    if (bodies.island[b] !== island || bodies.awake[b] === 1 || !bodies.isDynamic(b)) continue;
+    if (bodies.island[b] !== island || bodies.awake[b] === 1 || !bodies.isDynamic(b) || bodies.enabled[b] === 0) continue;
     bodies.awake[b] = 1;
     bodies.calm[b] = 0;
   }

@@ -14,6 +14,10 @@ const HAND_INERTIA = 0.0013;
 const TURN_TORQUE_NM = 3;
 /** A careful hand presses a held thing no harder than this share of what its grip bears. */
 const CAREFUL_SHARE = 0.85;
+/** Where an empty hand is carried while the operator steps aside: from the body's middle, over the highest rail, under the face (m). */
+const BESIDE_M = 0.1;
+const OVER_RAILS_M = 0.12;
+const UNDER_FACE_M = 0.19;
 
 /** Unit vector from wrist to fingertips for an angle above the horizontal; the left hand is the mirror image of the right. */
 export const fingersDirection = (side: Side, angle: number): readonly [number, number] => [-signOf(side) * cos(angle), sin(angle)];
@@ -25,7 +29,7 @@ export function driveHands(scene: Scene, hands: Readonly<Record<Side, HandState>
   for (const side of SIDES) {
     const hand = hands[side];
     const body = scene.hands[side];
-    const moved = moveTarget(scene, hand, torso);
+    const moved = moveTarget(scene, hand, torso, side === moving);
     const gripN = scenario.operator.gripForceN;
     const most = hand.hold?.kind === 'thing' ? Math.min(scenario.operator.handForceN, gripN * CAREFUL_SHARE) : scenario.operator.handForceN;
     const k = HAND.massKg * PULL_RATE * PULL_RATE;
@@ -48,14 +52,17 @@ export function driveHands(scene: Scene, hands: Readonly<Record<Side, HandState>
   return torso;
 }
 
-/** Lets the target follow the wish for one step; true when it moved. */
-function moveTarget(scene: Scene, hand: HandState, torsoX: number): boolean {
+/** Lets the target follow the wish for one step; true when it moved. `leads` says that this hand is the one being moved. */
+function moveTarget(scene: Scene, hand: HandState, torsoX: number, leads: boolean): boolean {
   const { targetX, targetY, targetAngle } = hand;
   const { scenario } = scene;
   const turn = TURN_SPEED * STEP_SECONDS;
   hand.targetAngle += Math.min(turn, Math.max(-turn, hand.wishAngle - hand.targetAngle));
   const [c, s] = fingersDirection(hand.side, hand.targetAngle);
-  const [gx, gy] = withinReach(scenario, hand.side, torsoX, hand.wishX, hand.wishY, c, s);
+  const near = withinReach(scenario, hand.side, torsoX, hand.wishX, hand.wishY, c, s);
+  const away = near[0] !== hand.wishX || near[1] !== hand.wishY;
+  hand.tucked = away && !leads && !hand.hold;
+  const [gx, gy] = hand.tucked ? besideTheBody(scene, hand, torsoX) : near;
   const dx = gx - hand.targetX;
   const dy = gy - hand.targetY;
   const d = length(dx, dy);
@@ -66,6 +73,14 @@ function moveTarget(scene: Scene, hand: HandState, torsoX: number): boolean {
   hand.targetX += dx * share;
   hand.targetY += dy * share;
   return hand.targetX !== targetX || hand.targetY !== targetY || hand.targetAngle !== targetAngle;
+}
+
+/** An empty hand that the operator steps away from comes along close to the body, lifted over rails and drape; common practice. */
+function besideTheBody(scene: Scene, hand: HandState, torsoX: number): readonly [number, number] {
+  const { crest } = scene.layout;
+  const over = Math.max(crest.left.y, crest.right.y) + OVER_RAILS_M;
+  const underFace = scene.scenario.operator.faceM - UNDER_FACE_M;
+  return [torsoX + signOf(hand.side) * BESIDE_M, Math.min(Math.max(hand.wishY, over), underFace)];
 }
 
 /** The arm as it is now, from the pose of the hand's body. */

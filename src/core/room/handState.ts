@@ -27,6 +27,8 @@ export interface HandState {
   closed: boolean;
   using: boolean;
   hold: Hold | null;
+  /** Empty, and carried close to the body while the operator stands aside: behind the plane of bed and field, where it touches nothing. */
+  tucked: boolean;
   /** Force of its drive in the last step, in newtons. */
   driveN: number;
   /** Length of its way so far in metres. */
@@ -40,7 +42,7 @@ export function restingHand(side: Side): HandState {
   const [x, y] = HAND_START[side];
   return {
     side, wishX: x, wishY: y, wishAngle: REST_ANGLE, targetX: x, targetY: y, targetVx: 0, targetVy: 0, targetAngle: REST_ANGLE,
-    closed: false, using: false, hold: null, driveN: 0, pathM: 0,
+    closed: false, using: false, tucked: false, hold: null, driveN: 0, pathM: 0,
   };
 }
 

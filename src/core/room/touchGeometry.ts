@@ -50,9 +50,12 @@ export class TouchGeometry {
   ) {}
 
   /** Takes in the poses after a step. */
-  update(torsoX: number, humpX: number, humpY: number, arms: Readonly<Record<Side, Arm>>, gone: readonly boolean[]): void {
+  update(torsoX: number, humpX: number, humpY: number, arms: Readonly<Record<Side, Arm>>, tucked: Readonly<Record<Side, boolean>>, gone: readonly boolean[]): void {
     this.capsules.length = 0;
-    for (const side of SIDES) this.hand(side, arms[side]);
+    for (const side of SIDES) {
+      if (tucked[side]) this.forgetArm(side);
+      else this.hand(side, arms[side]);
+    }
     this.put(this.slots.face, TOUCH_GROUP.face, 0, torsoX, this.scene.scenario.operator.faceM, torsoX, this.scene.scenario.operator.faceM, FACE_R);
     this.fixed();
     this.skin(humpX, humpY);
@@ -122,6 +125,10 @@ export class TouchGeometry {
     c.Bx = bx;
     c.By = by;
     this.capsules.push(c);
+  }
+
+  private forgetArm(side: Side): void {
+    for (const slot of [...Object.values(this.slots.hand[side]), ...Object.values(this.slots.sleeve[side])]) this.forget(slot);
   }
 
   private hand(side: Side, arm: Arm): void {

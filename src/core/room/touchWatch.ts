@@ -62,11 +62,12 @@ export class TouchWatch {
     const facts: Fact[] = [];
     const arms = { left: armOf(this.scene, 'left', sight.torsoX), right: armOf(this.scene, 'right', sight.torsoX) };
     const held = this.scene.things.map((_, k) => holderOf(sight.hands, k) !== null);
-    for (const { slot, zone, inside, x, y } of this.zones.step(step, sight.humpX, arms, held, sight.gone)) {
+    const tucked = { left: sight.hands.left.tucked, right: sight.hands.right.tucked };
+    for (const { slot, zone, inside, x, y } of this.zones.step(step, sight.humpX, arms, tucked, held, sight.gone)) {
       const surface = this.surfaces.upper[slot]!;
       facts.push(inside ? { kind: 'zone.entered', step, surface, zone, x, y } : { kind: 'zone.left', step, surface, zone });
     }
-    this.geometry.update(sight.torsoX, sight.humpX, sight.humpY, arms, sight.gone);
+    this.geometry.update(sight.torsoX, sight.humpX, sight.humpY, arms, tucked, sight.gone);
     for (const event of this.tracker.step(this.geometry.capsules)) facts.push(this.factOf(step, event, sight));
     this.watchGrips(step, sight, facts);
     return facts;

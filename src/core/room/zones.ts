@@ -40,9 +40,9 @@ export class ZoneWatch {
   }
 
   /** Changes of this step. `held` and `gone` are by thing. */
-  step(step: number, humpX: number, arms: Readonly<Record<Side, Arm>>, held: readonly boolean[], gone: readonly boolean[]): readonly ZoneChange[] {
+  step(step: number, humpX: number, arms: Readonly<Record<Side, Arm>>, tucked: Readonly<Record<Side, boolean>>, held: readonly boolean[], gone: readonly boolean[]): readonly ZoneChange[] {
     this.changes = [];
-    for (const side of SIDES) this.watchHand(side, humpX, arms[side]);
+    for (const side of SIDES) if (!tucked[side]) this.watchHand(side, humpX, arms[side]);
     this.scene.things.forEach((_, k) => this.watchThing(k, humpX, held[k]!, gone[k]!));
     if (step % STRAND_EVERY_STEPS === 0) {
       this.watchCord();
