@@ -1,4 +1,5 @@
 import { failure, success, type Result } from '../../core/base/result.ts';
+import { RULE_BOOK } from '../../core/ledger/rules/ruleBook.ts';
 import { readRunFile } from '../../core/recording/readRunFile.ts';
 import { runFileErrorWords } from '../../core/recording/runFileError.ts';
 import { RUN_FORMAT } from '../../core/recording/runFileSchema.ts';
@@ -13,7 +14,7 @@ export async function openFile(file: File): Promise<Result<OpenedFile, string>> 
   const text = await fileText(file);
   if (text === null) return failure('The file is damaged or far too large; copy or download it again from where it was saved.');
   if (looksLikeScenario(text, file.name)) {
-    const scenario = parseScenario(text);
+    const scenario = parseScenario(text, { ruleIds: RULE_BOOK.map(({ id }) => id) });
     if (scenario.ok) return success({ kind: 'scenario', scenario: scenario.value });
     const { message, further } = scenario.error;
     return failure(further.length > 0 ? `${message} ${further.length} more ${further.length === 1 ? 'fault' : 'faults'} in the file.` : message);
