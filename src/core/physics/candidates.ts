@@ -1,7 +1,7 @@
 import type { SolverState } from './solverState.ts';
 import { SolverState as State } from './solverState.ts';
 import { collectSidePairs } from './sidePairs.ts';
-import { segmentsCross } from './segments.ts';
+import { linksCross } from './segments.ts';
 import type { Strand } from './strands.ts';
 
 const RUN = 6;
@@ -140,11 +140,12 @@ function collectNearShapes(state: SolverState): void {
 }
 
 function collectStrandNearShape(state: SolverState, strand: Strand, shape: number, counts: { node: number; link: number; axis: number }): void {
-  const { candidates, shapes, settings, bodies } = state;
+  const { candidates, shapes } = state;
   const { runBox } = candidates;
   const { box } = shapes;
   const body = shapes.body[shape];
-  const grow = (bodies.inverseMass[body] > 0 ? strand.radius : strand.radiusOnStatic) + settings.margin;
+  const isHeld = holdsStrand(state, strand, body);
+  const grow = growthOf(state, strand, shape);
   const minX = box[4 * shape] - grow;
   const minY = box[4 * shape + 1] - grow;
   const maxX = box[4 * shape + 2] + grow;
@@ -153,46 +154,66 @@ function collectStrandNearShape(state: SolverState, strand: Strand, shape: numbe
     if (runBox[4 * run] > maxX || runBox[4 * run + 2] < minX || runBox[4 * run + 1] > maxY || runBox[4 * run + 3] < minY) continue;
     const from = strand.start + RUN * (run - strand.firstBox);
     const to = Math.min(from + RUN, strand.end);
-    for (let i = from; i < to; i++) collectNode(state, strand, shape, i, grow, counts);
+    for (let i = from; i < to; i++) {
+      if (isHeld && isNearHold(state, strand, i, body)) continue;
+      if (counts.node >= candidates.capacity - 1) continue;
+      collectNode(state, strand, shape, i, counts);
+      if (i + 1 < strand.end && !(isHeld && isNearHold(state, strand, i + 1, body))) collectLink(state, strand, shape, i, counts);
+    }
   }
 }
 
-function collectNode(state: SolverState, strand: Strand, shape: number, i: number, grow: number, counts: { node: number; link: number; axis: number }): void {
-  const { candidates, shapes, bodies, nodes } = state;
-  const { x, y } = nodes;
-  const { box, vx, vy, first } = shapes;
-  const body = shapes.body[shape];
-  if (isNearHold(state, strand, i, body)) return;
-  if (counts.node >= candidates.capacity - 1) return;
-  if (x[i] > box[4 * shape] - grow && x[i] < box[4 * shape + 2] + grow && y[i] > box[4 * shape + 1] - grow && y[i] < box[4 * shape + 3] + grow) {
-    candidates.node[counts.node] = i;
-    candidates.nodeFace[counts.node] = 0;
-    candidates.nodeDue[counts.node] = 0;
-    counts.node++;
+function holdsStrand({ held, nodes }: SolverState, strand: Strand, body: number): boolean {
+  for (let k = 0; k < held.length; k++) {
+    const i = held[k]!;
+    if (nodes.holder[i] === body && i >= strand.start && i < strand.end) return true;
   }
-  if (i + 1 >= strand.end || isNearHold(state, strand, i + 1, body)) return;
-  const reach = grow + shapes.radius[shape];
+  return false;
+}
+
+function growthOf({ bodies, shapes, settings }: SolverState, strand: Strand, shape: number): number {
+  return (bodies.inverseMass[shapes.body[shape]] > 0 ? strand.radius : strand.radiusOnStatic) + settings.margin;
+}
+
+function collectNode(state: SolverState, strand: Strand, shape: number, i: number, counts: { node: number; link: number; axis: number }): void {
+  const { candidates, shapes, nodes } = state;
+  const { box } = shapes;
+  const x = nodes.x[i];
+  const y = nodes.y[i];
+  const grow = growthOf(state, strand, shape);
+  if (x <= box[4 * shape] - grow || x >= box[4 * shape + 2] + grow || y <= box[4 * shape + 1] - grow || y >= box[4 * shape + 3] + grow) return;
+  candidates.node[counts.node] = i;
+  candidates.nodeFace[counts.node] = 0;
+  candidates.nodeDue[counts.node] = 0;
+  counts.node++;
+}
+
+function collectLink(state: SolverState, strand: Strand, shape: number, i: number, counts: { node: number; link: number; axis: number }): void {
+  const { candidates, shapes, nodes } = state;
+  const { x, y } = nodes;
+  const { vx, vy, first, isPost } = shapes;
+  const start = first[shape];
+  const end = first[shape + 1];
+  const reach = growthOf(state, strand, shape) + shapes.radius[shape];
   const minX = Math.min(x[i], x[i + 1]) - reach;
   const maxX = Math.max(x[i], x[i + 1]) + reach;
   const minY = Math.min(y[i], y[i + 1]) - reach;
   const maxY = Math.max(y[i], y[i + 1]) + reach;
-  for (let v = first[shape]; v < first[shape + 1] && counts.link < candidates.capacity; v++) {
+  for (let v = start; v < end && counts.link < candidates.capacity; v++) {
     if (vx[v] < minX || vx[v] > maxX || vy[v] < minY || vy[v] > maxY) continue;
     candidates.link[counts.link] = i;
     candidates.linkVertex[counts.link] = v;
     candidates.linkDue[counts.link] = 0;
     counts.link++;
   }
-  if (bodies.inverseMass[body] > 0 || first[shape + 1] - first[shape] !== 2 || counts.axis >= candidates.capacity) return;
-  const v = first[shape];
-  if (!segmentsCross(x[i], y[i], x[i + 1], y[i + 1], vx[v], vy[v], vx[v + 1], vy[v + 1])) return;
+  if (isPost[shape] === 0 || counts.axis >= candidates.capacity || !linksCross(x, y, i, vx, vy, start)) return;
   candidates.axisLink[counts.axis] = i;
   candidates.axisShape[counts.axis] = shape;
   counts.axis++;
 }
 
 /** A strand does not touch the body that holds it within two nodes of the hold. */
-export function isNearHold(state: SolverState, strand: Strand, i: number, body: number): boolean {
+function isNearHold(state: SolverState, strand: Strand, i: number, body: number): boolean {
   const { holder } = state.nodes;
   const to = Math.min(strand.end - 1, i + 2);
   for (let j = Math.max(strand.start, i - 2); j <= to; j++) if (holder[j] === body) return true;
@@ -225,5 +246,6 @@ function bodiesMeet(state: SolverState, a: number, b: number): boolean {
   const someoneMoves = aMoves || bMoves || (bodies.isDynamic(a) && bodies.awake[b] === 1) || (bodies.isDynamic(b) && bodies.awake[a] === 1);
   if (!someoneMoves) return false;
   if (!State.admits(bodies.collides[a], bodies.collidesWith[a], bodies.collides[b], bodies.collidesWith[b])) return false;
-  return !welds.some((weld) => (weld.a === a && weld.b === b) || (weld.a === b && weld.b === a));
+  for (const weld of welds) if ((weld.a === a && weld.b === b) || (weld.a === b && weld.b === a)) return false;
+  return true;
 }

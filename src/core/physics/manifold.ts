@@ -85,10 +85,9 @@ export class Manifold {
     const ay = ny[face];
     const p = this.mostOpposed(inc, ax, ay);
     const pEnd = p + 1 === first[inc + 1] ? first[inc] : p + 1;
-    const along = (v: number): number => (vy[v] - vy[face]) * ax - (vx[v] - vx[face]) * ay;
-    const length = along(faceEnd);
-    const from = along(p);
-    const to = along(pEnd);
+    const length = (vy[faceEnd] - vy[face]) * ax - (vx[faceEnd] - vx[face]) * ay;
+    const from = (vy[p] - vy[face]) * ax - (vx[p] - vx[face]) * ay;
+    const to = (vy[pEnd] - vy[face]) * ax - (vx[pEnd] - vx[face]) * ay;
     if (coreSep > 1e-6 && (Math.min(from, to) > length || Math.max(from, to) < 0)) {
       const corner = Math.max(from, to) < 0 ? face : faceEnd;
       const otherCorner = corner === face ? (from > to ? p : pEnd) : from < to ? p : pEnd;

@@ -22,8 +22,6 @@ function detectOnPolygon(state: SolverState, shape: number): void {
   const body = shapes.body[shape];
   const isFixed = bodies.inverseMass[body] === 0;
   const target = isFixed ? fixed : soft;
-  const bodyTravel = bodies.travel[body];
-  const shapeRadius = shapes.radius[shape];
   let member = -1;
   let strand = strands[0]!;
   let travelled = 0;
@@ -33,8 +31,8 @@ function detectOnPolygon(state: SolverState, shape: number): void {
     if (strandOf[i] !== member) { // candidates of one strand follow each other
       member = strandOf[i];
       strand = strands[member]!;
-      travelled = strand.travel + bodyTravel;
-      reach = shapeRadius + (isFixed ? strand.radiusOnStatic : strand.radius);
+      travelled = strand.travel + bodies.travel[body];
+      reach = shapes.radius[shape] + (isFixed ? strand.radiusOnStatic : strand.radius);
     }
     if (travelled < nodeDue[c]) continue;
     const px = x[i];
@@ -94,8 +92,6 @@ function detectOnRound(state: SolverState, shape: number): void {
   const body = shapes.body[shape];
   const isFixed = bodies.inverseMass[body] === 0;
   const target = isFixed ? fixed : soft;
-  const bodyTravel = bodies.travel[body];
-  const shapeRadius = shapes.radius[shape];
   const sx = vx[first];
   const sy = vy[first];
   const ex = isCapsule ? vx[first + 1] - sx : 0;
@@ -110,8 +106,8 @@ function detectOnRound(state: SolverState, shape: number): void {
     if (strandOf[i] !== member) { // candidates of one strand follow each other
       member = strandOf[i];
       strand = strands[member]!;
-      travelled = strand.travel + bodyTravel;
-      reach = shapeRadius + (isFixed ? strand.radiusOnStatic : strand.radius);
+      travelled = strand.travel + bodies.travel[body];
+      reach = shapes.radius[shape] + (isFixed ? strand.radiusOnStatic : strand.radius);
     }
     if (travelled < nodeDue[c]) continue;
     let ux = x[i] - sx;
@@ -167,13 +163,15 @@ function fileOnFixed(state: SolverState, i: number, shape: number, strand: Stran
 }
 
 function fileHeld(state: SolverState, i: number, shape: number, strand: Strand): void {
-  const { shapes, nodes, bodies, settings, fixed, rigid, h } = state;
+  const { shapes, nodes, fixed, rigid } = state;
+  const n = fixed.count;
   const body = shapes.body[shape];
-  const nx = fixed.nx[fixed.count];
-  const ny = fixed.ny[fixed.count];
-  const px = nodes.x[i] - strand.radiusOnStatic * nx;
-  const py = nodes.y[i] - strand.radiusOnStatic * ny;
-  const key = -1 - i * shapes.count - shape;
-  const sep = fixed.gap[fixed.count];
-  rigid.add(bodies, nodes.holder[i], body, -1, shape, key, -nx, -ny, px, py, px, py, sep, strand.bodyFriction[body], settings.recovery * h, settings.rigidRest);
+  const k = rigid.open(nodes.holder[i], body, -1, shape, -1 - i * shapes.count - shape);
+  rigid.nx[k] = -fixed.nx[n];
+  rigid.ny[k] = -fixed.ny[n];
+  rigid.armAX[k] = rigid.armBX[k] = nodes.x[i] - strand.radiusOnStatic * fixed.nx[n];
+  rigid.armAY[k] = rigid.armBY[k] = nodes.y[i] - strand.radiusOnStatic * fixed.ny[n];
+  rigid.gap[k] = fixed.gap[n];
+  rigid.friction[k] = strand.bodyFriction[body];
+  rigid.close(state);
 }

@@ -56,14 +56,16 @@ function predictNodes(state: SolverState, strand: Strand): void {
   const drag = 1 / (1 + h * (strand.airDrag + state.settleDrag));
   const fall = h * h * settings.gravity * drag;
   const cap = settings.speedCap * h;
-  for (let i = strand.start; i < strand.end; i++) {
+  const { start, end, hasForces } = strand;
+  for (let i = start; i < end; i++) {
     const px = x[i];
     const py = y[i];
     let ux = px - prevX[i];
     let uy = py - prevY[i];
     prevX[i] = px;
     prevY[i] = py;
-    if (inverseMass[i] === 0 || holder[i] >= 0) continue;
+    const w = inverseMass[i];
+    if (w === 0 || holder[i] >= 0) continue;
     const u2 = ux * ux + uy * uy;
     if (u2 > cap * cap) { // only the inherited speed is capped: a cap on the force term would clip end loads
       const scale = cap / Math.sqrt(u2);
@@ -72,9 +74,9 @@ function predictNodes(state: SolverState, strand: Strand): void {
     }
     ux *= drag;
     uy = uy * drag + fall;
-    if (strand.hasForces) {
-      ux += h * h * inverseMass[i] * forceX[i];
-      uy += h * h * inverseMass[i] * forceY[i];
+    if (hasForces) {
+      ux += h * h * w * forceX[i];
+      uy += h * h * w * forceY[i];
     }
     x[i] = px + ux;
     y[i] = py + uy;
@@ -89,6 +91,14 @@ function bend(state: SolverState, strand: Strand): void {
   const { x, y, prevX, prevY, inverseMass, holder } = state.nodes;
   const { start, end, curlDamping } = strand;
   const stiffness = strand.bendFactor - curlDamping; // times prevX; the damping acts on x − prevX
+  let prevX0 = prevX[start]; // 0, 1 and 2: the node after i and the two that follow it
+  let prevY0 = prevY[start];
+  let prevX1 = prevX[start + 1];
+  let prevY1 = prevY[start + 1];
+  let x0 = x[start];
+  let y0 = y[start];
+  let x1 = x[start + 1];
+  let y1 = y[start + 1];
   let beforeX = 0;
   let beforeY = 0;
   let hereX = 0;
@@ -105,13 +115,25 @@ function bend(state: SolverState, strand: Strand): void {
     beforeY = hereY;
     hereX = afterX;
     hereY = afterY;
-    const a = i + 1;
-    if (a + 2 >= end) {
+    const last = i + 3;
+    if (last >= end) {
       afterX = afterY = 0;
       continue;
     }
-    afterX = stiffness * (prevX[a] - 2 * prevX[a + 1] + prevX[a + 2]) + curlDamping * (x[a] - 2 * x[a + 1] + x[a + 2]);
-    afterY = stiffness * (prevY[a] - 2 * prevY[a + 1] + prevY[a + 2]) + curlDamping * (y[a] - 2 * y[a + 1] + y[a + 2]);
+    const prevX2 = prevX[last];
+    const prevY2 = prevY[last];
+    const x2 = x[last];
+    const y2 = y[last];
+    afterX = stiffness * (prevX0 - 2 * prevX1 + prevX2) + curlDamping * (x0 - 2 * x1 + x2);
+    afterY = stiffness * (prevY0 - 2 * prevY1 + prevY2) + curlDamping * (y0 - 2 * y1 + y2);
+    prevX0 = prevX1;
+    prevY0 = prevY1;
+    prevX1 = prevX2;
+    prevY1 = prevY2;
+    x0 = x1;
+    y0 = y1;
+    x1 = x2;
+    y1 = y2;
   }
 }
 

@@ -1,4 +1,5 @@
 import type { BodyStore } from './bodies.ts';
+import type { Settings } from './settings.ts';
 import { moveBody } from './softPass.ts';
 
 const CAPACITY = 512;
@@ -34,18 +35,33 @@ export class RigidContacts {
   readonly oldShear = new Float64Array(CAPACITY);
   readonly oldResidue = new Float64Array(CAPACITY);
 
-  /** Adds the contact of the surface points (ax, ay) of a and (bx, by) of b; overlap is undone by at most `recover` m. */
-  add(
-    bodies: BodyStore, a: number, b: number, shapeA: number, shapeB: number, key: number,
-    nx: number, ny: number, ax: number, ay: number, bx: number, by: number, sep: number, friction: number, recover: number, rest: number,
-  ): void {
+  /**
+   * Begins a contact. The caller fills in, at the index returned, normal, friction, as arms the surface points of a and b in the
+   * world and as gap the separation, then calls `close`.
+   */
+  open(a: number, b: number, shapeA: number, shapeB: number, key: number): number {
+    const k = this.count;
+    this.a[k] = a;
+    this.b[k] = b;
+    this.shapeA[k] = shapeA;
+    this.shapeB[k] = shapeB;
+    this.key[k] = key;
+    return k;
+  }
+
+  /** Completes the contact that was begun; overlap is undone at limited speed. */
+  close({ bodies, settings, h }: ContactStores): void {
     const k = this.count;
     if (k === CAPACITY) return;
     const { x, y, dx, dy, turn, inverseMass, inverseInertia } = bodies;
-    const armAX = ax - x[a] - dx[a];
-    const armAY = ay - y[a] - dy[a];
-    const armBX = bx - x[b] - dx[b];
-    const armBY = by - y[b] - dy[b];
+    const a = this.a[k];
+    const b = this.b[k];
+    const nx = this.nx[k];
+    const ny = this.ny[k];
+    const armAX = this.armAX[k] - x[a] - dx[a];
+    const armAY = this.armAY[k] - y[a] - dy[a];
+    const armBX = this.armBX[k] - x[b] - dx[b];
+    const armBY = this.armBY[k] - y[b] - dy[b];
     const crossA = armAX * ny - armAY * nx;
     const crossB = armBX * ny - armBY * nx;
     const alongA = armAX * nx + armAY * ny;
@@ -54,28 +70,22 @@ export class RigidContacts {
     if (both <= 0) return;
     const ux = dx[b] - turn[b] * armBY - dx[a] + turn[a] * armAY;
     const uy = dy[b] + turn[b] * armBX - dy[a] - turn[a] * armAX;
-    const gap = sep - nx * ux - ny * uy;
-    if (gap < -rest) {
-      const shift = Math.min(-gap - rest, recover) / both;
+    const gap = this.gap[k] - nx * ux - ny * uy;
+    const deep = -gap - settings.rigidRest;
+    if (deep > 0) {
+      const recover = settings.recovery * h;
+      const shift = (deep < recover ? deep : recover) / both;
       x[a] -= inverseMass[a] * shift * nx;
       y[a] -= inverseMass[a] * shift * ny;
       x[b] += inverseMass[b] * shift * nx;
       y[b] += inverseMass[b] * shift * ny;
     }
     this.count = k + 1;
-    this.a[k] = a;
-    this.b[k] = b;
-    this.key[k] = key;
-    this.shapeA[k] = shapeA;
-    this.shapeB[k] = shapeB;
-    this.nx[k] = nx;
-    this.ny[k] = ny;
     this.armAX[k] = armAX;
     this.armAY[k] = armAY;
     this.armBX[k] = armBX;
     this.armBY[k] = armBY;
     this.gap[k] = gap > 0 ? gap : 0;
-    this.friction[k] = friction;
     this.massN[k] = 1 / (both + inverseInertia[a] * crossA * crossA + inverseInertia[b] * crossB * crossB);
     this.massT[k] = 1 / (both + inverseInertia[a] * alongA * alongA + inverseInertia[b] * alongB * alongB);
     this.load[k] = 0;
@@ -161,4 +171,11 @@ export class RigidContacts {
     }
     this.oldCount = this.count;
   }
+}
+
+/** What a contact reads and moves. */
+interface ContactStores {
+  readonly bodies: BodyStore;
+  readonly settings: Settings;
+  readonly h: number;
 }

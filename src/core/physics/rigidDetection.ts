@@ -2,7 +2,7 @@ import type { SolverState } from './solverState.ts';
 
 /** Finds contacts between bodies and starts them from the loads of the last sub-step. */
 export function detectRigidContacts(state: SolverState): void {
-  const { candidates, shapes, bodies, manifold, rigid, settings, h } = state;
+  const { candidates, shapes, bodies, manifold, rigid, settings } = state;
   for (let p = 0; p < candidates.bodyPairCount; p++) {
     const a = candidates.pairA[p];
     const b = candidates.pairB[p];
@@ -13,10 +13,16 @@ export function detectRigidContacts(state: SolverState): void {
     const friction = Math.min(bodies.friction[bodyA], bodies.friction[bodyB]);
     for (let q = 0; q < manifold.count; q++) {
       const key = (a * shapes.count + b) * 64 + manifold.feature[q];
-      rigid.add(
-        bodies, bodyA, bodyB, a, b, key, manifold.nx[q], manifold.ny[q], manifold.ax[q], manifold.ay[q], manifold.bx[q], manifold.by[q],
-        manifold.sep[q], friction, settings.recovery * h, settings.rigidRest,
-      );
+      const k = rigid.open(bodyA, bodyB, a, b, key);
+      rigid.nx[k] = manifold.nx[q];
+      rigid.ny[k] = manifold.ny[q];
+      rigid.armAX[k] = manifold.ax[q];
+      rigid.armAY[k] = manifold.ay[q];
+      rigid.armBX[k] = manifold.bx[q];
+      rigid.armBY[k] = manifold.by[q];
+      rigid.gap[k] = manifold.sep[q];
+      rigid.friction[k] = friction;
+      rigid.close(state);
     }
   }
   rigid.warmStart(bodies);

@@ -90,22 +90,63 @@ export class SoftContacts {
   close(store: ContactStores): void {
     const k = this.count;
     if (k === this.capacity) return;
-    const { bodies } = store;
-    const { armX, armY, easeA, easeB } = this;
+    const { nodes, bodies } = store;
+    const { x, y, prevX, prevY, holder, inverseMass } = nodes;
+    const a = this.nodeA[k];
+    const b = this.nodeB[k];
+    const c = this.nodeC[k];
     const body = this.body[k];
-    easeA[k] = easeB[k] = 1;
+    const nx = this.nx[k];
+    const ny = this.ny[k];
+    const shareA = this.shareA[k];
+    this.easeA[k] = this.easeB[k] = 1;
+    if (body >= 0 && bodies.inverseMass[body] !== 0) this.ease(store, k);
+    const wA = holder[a] < 0 ? inverseMass[a] * shareA * shareA : 0;
+    let normal = wA * this.easeA[k];
+    let tangent = wA;
+    let ux = shareA * (x[a] - prevX[a]);
+    let uy = shareA * (y[a] - prevY[a]);
+    if (b >= 0) {
+      const share = this.shareB[k];
+      const w = holder[b] < 0 ? inverseMass[b] * share * share : 0;
+      normal += w * this.easeB[k];
+      tangent += w;
+      ux += share * (x[b] - prevX[b]);
+      uy += share * (y[b] - prevY[b]);
+    }
+    if (c >= 0) {
+      const share = this.shareC[k];
+      const w = holder[c] < 0 ? inverseMass[c] * share * share : 0;
+      normal += w;
+      tangent += w;
+      ux += share * (x[c] - prevX[c]);
+      uy += share * (y[c] - prevY[c]);
+    }
     if (body >= 0) {
-      armX[k] = armX[k] - bodies.x[body] - bodies.dx[body];
-      armY[k] = armY[k] - bodies.y[body] - bodies.dy[body];
-      if (bodies.inverseMass[body] !== 0) this.ease(store, k);
-    } else armX[k] = armY[k] = 0;
+      const { dx, dy, turn } = bodies;
+      const armX = this.armX[k] - bodies.x[body] - dx[body];
+      const armY = this.armY[k] - bodies.y[body] - dy[body];
+      const w = bodies.inverseMass[body];
+      const inertia = bodies.inverseInertia[body];
+      const crossN = armX * ny - armY * nx;
+      const crossT = armX * nx + armY * ny;
+      normal += w + inertia * crossN * crossN;
+      tangent += w + inertia * crossT * crossT;
+      ux = ux - dx[body] + turn[body] * armY;
+      uy = uy - dy[body] - turn[body] * armX;
+      this.armX[k] = armX;
+      this.armY[k] = armY;
+    } else this.armX[k] = this.armY[k] = 0;
+    if (normal <= 0) return;
+    const gap = this.gap[k] - nx * ux - ny * uy;
+    this.count = k + 1;
     this.load[k] = 0;
     this.shear[k] = 0;
-    this.weigh(store, k);
-    if (this.massN[k] === 0) return;
-    this.count = k + 1;
-    this.measureGap(store, k);
-    if (this.gap[k] >= 0) return;
+    this.mobility[k] = normal;
+    this.massN[k] = 1 / normal;
+    this.massT[k] = tangent > 0 ? 1 / tangent : 0;
+    this.gap[k] = gap;
+    if (gap >= 0) return;
     this.undoOverlap(store, k);
     this.gap[k] = 0;
   }
@@ -119,59 +160,6 @@ export class SoftContacts {
     const b = this.nodeB[k];
     if (supported[a] !== 0 && nx * supportX[a] + ny * supportY[a] < -0.3) this.easeA[k] = settings.supported;
     if (b >= 0 && supported[b] !== 0 && nx * supportX[b] + ny * supportY[b] < -0.3) this.easeB[k] = settings.supported;
-  }
-
-  /** Mobilities (1/kg) of contact k's nodes and effective masses along the normal and tangent, 0 if nothing can move. */
-  private weigh({ nodes, bodies }: ContactStores, k: number): void {
-    const { holder, inverseMass } = nodes;
-    const { shareA, shareB, shareC } = this;
-    const a = this.nodeA[k];
-    const b = this.nodeB[k];
-    const c = this.nodeC[k];
-    const wA = holder[a] < 0 ? inverseMass[a] * shareA[k] * shareA[k] : 0;
-    const wB = b >= 0 && holder[b] < 0 ? inverseMass[b] * shareB[k] * shareB[k] : 0;
-    const wC = c >= 0 && holder[c] < 0 ? inverseMass[c] * shareC[k] * shareC[k] : 0;
-    let normal = wA * this.easeA[k] + wB * this.easeB[k] + wC;
-    let tangent = wA + wB + wC;
-    const body = this.body[k];
-    if (body >= 0) {
-      const armX = this.armX[k];
-      const armY = this.armY[k];
-      const nx = this.nx[k];
-      const ny = this.ny[k];
-      const crossN = armX * ny - armY * nx;
-      const crossT = armX * nx + armY * ny;
-      normal += bodies.inverseMass[body] + bodies.inverseInertia[body] * crossN * crossN;
-      tangent += bodies.inverseMass[body] + bodies.inverseInertia[body] * crossT * crossT;
-    }
-    this.mobility[k] = normal;
-    this.massN[k] = normal > 0 ? 1 / normal : 0;
-    this.massT[k] = tangent > 0 ? 1 / tangent : 0;
-  }
-
-  /** Turns the present separation of contact k into that at the beginning of the sub-step. */
-  private measureGap({ nodes, bodies }: ContactStores, k: number): void {
-    const { x, y, prevX, prevY } = nodes;
-    const { shareA, shareB, shareC } = this;
-    const a = this.nodeA[k];
-    const b = this.nodeB[k];
-    const c = this.nodeC[k];
-    const body = this.body[k];
-    let ux = shareA[k] * (x[a] - prevX[a]);
-    let uy = shareA[k] * (y[a] - prevY[a]);
-    if (b >= 0) {
-      ux += shareB[k] * (x[b] - prevX[b]);
-      uy += shareB[k] * (y[b] - prevY[b]);
-    }
-    if (c >= 0) {
-      ux += shareC[k] * (x[c] - prevX[c]);
-      uy += shareC[k] * (y[c] - prevY[c]);
-    }
-    if (body >= 0) {
-      ux = ux - bodies.dx[body] + bodies.turn[body] * this.armY[k];
-      uy = uy - bodies.dy[body] - bodies.turn[body] * this.armX[k];
-    }
-    this.gap[k] = this.gap[k] - this.nx[k] * ux - this.ny[k] * uy;
   }
 
   /** Undoes an overlap that was there before the sub-step, at limited speed, without giving velocity. */
