@@ -136,7 +136,7 @@ export const scenarioSchema = z.strictObject({
       sheathTailM: metres(0, 0.35, 0.15).describe('last part of the sheath at its open end that does not count as sterile'),
       sleeveAboveElbowM: metres(0, 0.1, 0.05),
       reachOver: z.enum(['always', 'touchOnly']).default('always'),
-      lowerLimit: z.enum(['field', 'waist']).default('field').describe('what hands must stay above: the higher of field and waist, or the waist alone'),
+      lowerLimit: z.enum(['field', 'waist']).default('field').describe('what hands must stay above: over the field the drape under the hand and beside it the waist, or the waist everywhere'),
       driftTowardSiteM: metres(0.002, 0.05, 0.01).describe('how far the edge of the drape may move toward the site before it counts as slid'),
       remedySeconds: metres(0.1, 2, 1).describe('factor on the time that each remedy takes'),
     })
