@@ -1,5 +1,5 @@
-import { minimumJerk } from './patient.ts';
 import { secondsToSteps, STEPS_PER_SECOND } from '../base/time.ts';
+import { minimumJerk } from './patient.ts';
 import type { Scene } from './scene.ts';
 
 /** How long the assistant takes to come and to lift, and where the hand then holds the cord, measured from the edge of the bed (s, m). */

@@ -82,7 +82,7 @@ function gripAlong(scene: Scene, { hold }: HandState): number {
   return HAND.gripU + (THING_SHAPES[scene.things[hold.thing]!.kind].holdAlong - HAND.gripU) * hold.settled;
 }
 
-export function heldId(scene: Scene, hand: HandState): string | null {
+function heldId(scene: Scene, hand: HandState): string | null {
   if (!hand.hold) return null;
   return hand.hold.kind === 'thing' ? scene.things[hand.hold.thing]!.id : hand.hold.strand;
 }

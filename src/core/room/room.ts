@@ -10,7 +10,7 @@ import { driveHands } from './driveHands.ts';
 import { Clip } from './clip.ts';
 import { CordHelp } from './cordHelp.ts';
 import { DriftWatch } from './drift.ts';
-import { findGrasp, letGo, settleHolds, takeHold } from './grip.ts';
+import { letGo, settleHolds, takeHold } from './grip.ts';
 import { copyHand, restingHand, type HandState } from './handState.ts';
 import { Happenings } from './patient.ts';
 import type { RoomPicture, SurfaceMark } from './picture.ts';
@@ -103,11 +103,6 @@ export class Room {
     const facts = this.facts;
     this.facts = [];
     return { facts, cues, observation };
-  }
-
-  /** What the fingers of that hand would take now, for the view and for operators that need to see. */
-  graspOf(side: Side): ReturnType<typeof findGrasp> {
-    return findGrasp(this.scene, side, this.gone);
   }
 
   site(): SitePoint {
