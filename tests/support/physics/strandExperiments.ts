@@ -6,7 +6,7 @@ export const GRAVITY = 9.81;
 
 /** A cord of length L between two points at the same height, hanging at rest. Returns sag (m) and relative stretch. */
 export function hangCord(nodes: number, span: number, length: number): { sag: number; stretch: number } {
-  const world = new World();
+  const world = new World({ sleep: false });
   const link = length / (nodes - 1);
   const half = (nodes - 1) / 2;
   const depth = Math.sqrt(length * length - span * span) / 2;
@@ -36,7 +36,7 @@ export function hangSheet(friction: number, overhang: number, edgeFriction: bool
   const r = edge + half;
   const onArc = (r * Math.PI) / 2;
   const path: Point[] = [[-(length - onArc - overhang), half], ...arc(0, -edge, r, Math.PI / 2, 0, 24), [r, -edge - 3]];
-  const world = new World();
+  const world = new World({ sleep: false });
   world.addBody({ kind: 'static', x: 0, y: 0, shapes: [polygon([[-2.5, -0.3], [-0.02, -0.3], [-0.02, 0], [-2.5, 0]])], friction: 5 });
   world.addBody({ kind: 'static', x: 0, y: -edge, shapes: [circle(edge)], friction: edgeFriction ? 5 : 0 });
   const sheet = world.addStrand({ points: march(path, link, nodes), linkM: link, massPerM: 0.06, radius: half, stiffnessN: 5e3, bendingNm2: 0, friction, airDragPerS: 0.5 });
@@ -93,7 +93,7 @@ export function pullOverRail(friction: number, ratio: number, railRadius: number
   const link = length / (nodes - 1);
   const r = railRadius + 0.0035;
   const leg = (length - Math.PI * r) / 2;
-  const world = new World({ gravity: 0 });
+  const world = new World({ gravity: 0, sleep: false });
   world.addBody({ kind: 'static', x: 0, y: 0, shapes: [circle(railRadius)], friction: 5 });
   const points = march([[-r, -leg], ...arc(0, 0, r, Math.PI, 0, 40), [r, -leg - 1]], link, nodes);
   world.addStrand({ points, linkM: link, massPerM: 0.09, radius: 0.0035, stiffnessN: 2e4, bendingNm2: 0, friction, airDragPerS: 2 });
@@ -121,7 +121,7 @@ export interface CordOnSheet {
 
 /** A cord of 1 m lies on a sheet on a table; `pullN` acts on its end. */
 export function pullCordOnSheet(friction: number, pullN: number, options: { sheetPinned: boolean; tableFriction: number; seconds: number }): CordOnSheet {
-  const world = new World();
+  const world = new World({ sleep: false });
   world.addBody({ kind: 'static', x: 0, y: -0.1, shapes: [box(3, 0.1)], friction: options.tableFriction });
   const common = { friction, airDragPerS: 0.3, bendingNm2: 0 };
   const sheetPoints = Array.from({ length: 121 }, (_, i): Point => [-0.9 + (1.8 * i) / 120, 0.0015]);
