@@ -15,7 +15,10 @@ export interface Frame {
   readonly picture: RoomPicture;
   readonly markOf: MarkOf;
   readonly shown: boolean;
-  readonly activeHand: Side;
+  /** Hand that is outlined and lies on top, or null when none is led. */
+  readonly activeHand: Side | null;
+  /** Whether things are named. */
+  readonly named: boolean;
   readonly nowMs: number;
   readonly camera: Lens;
   readonly motion: Readonly<Record<Side, HandMotion>>;

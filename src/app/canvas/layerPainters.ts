@@ -46,7 +46,9 @@ export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>>
   },
   hands: (frame) => {
     // The active hand lies on top.
-    for (const side of [...SIDES].sort((a) => (a === frame.activeHand ? 1 : -1))) paintHandWithThing(frame, side);
+    for (const side of [...SIDES].sort((a) => (a === (frame.activeHand ?? 'right') ? 1 : -1))) paintHandWithThing(frame, side);
   },
-  labels: (frame) => frame.labels.paint(frame),
+  labels: (frame) => {
+    if (frame.named) frame.labels.paint(frame);
+  },
 };

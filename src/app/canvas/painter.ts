@@ -4,11 +4,14 @@ import type { LensData } from './lens.ts';
 
 /** How the room is to be looked at. */
 export interface StageView {
-  readonly activeHand: Side;
+  /** Hand that is outlined and lies on top, or null when none is led. */
+  readonly activeHand: Side | null;
   /** Whether the patterns of sterility are shown. */
   readonly shown: boolean;
   /** Labels look for new places less often. */
   readonly slowLabels?: boolean;
+  /** Whether things are named; they are unless this is false. */
+  readonly named?: boolean;
 }
 
 /** All that one frame is painted from; plain data, so that it can be sent to another thread. */

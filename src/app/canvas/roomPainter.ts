@@ -37,12 +37,12 @@ export class RoomPainter implements Painter {
 
   paint(shot: Shot): void {
     this.fitTo(shot);
-    const { picture, shown, activeHand, slowLabels = false, nowMs, density, toScreen } = shot;
+    const { picture, shown, activeHand, slowLabels = false, named = true, nowMs, density, toScreen } = shot;
     const camera = new Lens(shot);
     const markOf = marksOf(picture, shown);
     const frameOn = (ctx: CanvasRenderingContext2D): Frame => ({
       pen: Pen.over(ctx, toScreen, density), picture, nowMs, camera, motion: this.motion, labels: this.labels,
-      markOf, shown, activeHand, slowLabels, ultrasound: this.ultrasound, cache: this.cache,
+      markOf, shown, activeHand, slowLabels, named, ultrasound: this.ultrasound, cache: this.cache,
     });
     const together = this.stills.update(frameOn(this.scratch));
     this.backend.render(together !== 'nothing', (ctx) => {

@@ -13,7 +13,7 @@ export interface StagePoint {
 
 /** What the run page needs of the drawn room. */
 export interface StagePort {
-  draw(previous: RoomPicture, current: RoomPicture, blend: number, look: { readonly activeHand: Side; readonly shown: boolean }): void;
+  draw(previous: RoomPicture, current: RoomPicture, blend: number, look: { readonly activeHand: Side | null; readonly shown: boolean; readonly named?: boolean }): void;
   roomToScreen(x: number, y: number): StagePoint;
   screenToRoom(x: number, y: number): StagePoint;
   zoom(factor: number, x: number, y: number): void;
