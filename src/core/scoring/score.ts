@@ -1,5 +1,5 @@
 /** What an event behind a number is. */
-export type EventKind = 'break' | 'notice' | 'remedy' | 'task' | 'drop' | 'drift' | 'clearance' | 'cue';
+export type EventKind = 'break' | 'notice' | 'remedy' | 'task' | 'movement' | 'drop' | 'drift' | 'clearance' | 'cue';
 
 /** One event of the run that a number or a verdict rests on. */
 export interface EventRef {
