@@ -5,7 +5,7 @@ export interface FolderRule {
   readonly packages?: readonly string[];
 }
 
-const CORE = ['base', 'commands', 'scenario', 'physics', 'touch', 'ledger', 'room', 'procedure', 'run', 'recording', 'debrief'].map((name) => `src/core/${name}`);
+const CORE = ['base', 'commands', 'scenario', 'physics', 'touch', 'ledger', 'room', 'procedure', 'run', 'recording', 'debrief', 'statistics', 'scoring/bundle', 'scoring/noticing'].map((name) => `src/core/${name}`);
 const core = (...names: string[]): string[] => names.map((name) => `src/core/${name}`);
 
 /** The longest folder name that a file's path begins with decides. */
@@ -21,6 +21,9 @@ export const IMPORT_TABLE: Readonly<Record<string, FolderRule>> = {
   'src/core/run': { folders: core('base', 'commands', 'scenario', 'physics', 'touch', 'ledger', 'room', 'procedure') },
   'src/core/recording': { folders: core('base', 'commands', 'scenario', 'run'), packages: ['zod'] },
   'src/core/debrief': { folders: core('base', 'commands', 'scenario', 'ledger', 'run', 'recording'), typesOf: core('room', 'procedure') },
+  'src/core/statistics': { folders: core('base') },
+  'src/core/scoring/bundle': { folders: core('base'), typesOf: core('scenario', 'run') },
+  'src/core/scoring/noticing': { folders: core('base', 'statistics'), typesOf: core('scenario', 'run', 'ledger') },
   'src/storage': { folders: core('base', 'commands', 'recording'), typesOf: core('scenario', 'run'), packages: ['idb', 'zod'] },
   'src/app': { folders: [...CORE, 'src/app/canvas/swatches.ts', 'src/storage'], packages: ['preact', 'xstate', 'zod'] },
   'src/app/canvas': { folders: [...CORE, 'src/app', 'src/app/canvas/swatches.ts'], packages: ['pixi.js', 'preact'] },

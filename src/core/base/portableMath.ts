@@ -62,6 +62,17 @@ export function exp(x: number): number {
   return sum * scale;
 }
 
+/** Natural logarithm of x, for normal x > 0; relative error about 1e-15 (series of artanh after taking out powers of two). */
+export function log(x: number): number {
+  let [m, k] = [x, 0];
+  for (; m > 1.4142135623730951; k++) m /= 2;
+  for (; m < 0.7071067811865476; k--) m *= 2;
+  const z = (m - 1) / (m + 1);
+  let sum = 0;
+  for (let n = 12; n >= 0; n--) sum = 1 / (2 * n + 1) + z * z * sum;
+  return 2 * z * sum + k * 0.6931471805599453;
+}
+
 const sineSeries = (x: number): number => {
   const z = x * x;
   return x * (1 + z * (-1 / 6 + z * (1 / 120 + z * (-1 / 5040 + z * (1 / 362880 + z * (-1 / 39916800 + z * (1 / 6227020800 - z / 1307674368000)))))));

@@ -30,6 +30,24 @@ const cue = z.strictObject({
   atS: z.number().min(0).max(3600),
   kind: z.enum(['patientTurns', 'cough', 'cordPulled', 'itch']),
   amount: z.number().min(0).max(2).default(1).describe('1 is the usual size: turn 3 cm, cough 12 mm, pull 12 cm'),
+  lookAlike: z.boolean().default(false).describe('looks alarming and breaks nothing by itself: a trial of noticing'),
+});
+
+const answer = z.enum(['yes', 'no', 'unknown']);
+
+/** What was done before the run begins; by default what a perfect operator would have left. */
+const before = z.strictObject({
+  handHygiene: answer.default('yes'),
+  antiseptics: z.array(z.enum(['chlorhexidine', 'povidoneIodine', 'alcohol', 'other'])).max(4).default(['chlorhexidine']),
+  dry: answer.default('yes').describe('the prepared skin was dry'),
+  cap: answer.default('yes'),
+  mask: answer.default('yes'),
+  gown: answer.default('yes'),
+  gloves: answer.default('yes'),
+  drapeWholeBody: answer.default('yes').describe('a large sterile drape over the whole body of the patient'),
+  ageDays: z.int().min(0).max(45000).default(20000),
+  contraindication: answer.default('no').describe('a documented contraindication to chlorhexidine'),
+  emergency: z.boolean().default(false),
 });
 
 export const scenarioSchema = z.strictObject({
@@ -122,6 +140,8 @@ export const scenarioSchema = z.strictObject({
     { id: 'gauze', kind: 'gauze', xM: -1.15, rubbish: true },
   ]),
   cues: z.array(cue).max(30).default([]),
+  noticing: z.strictObject({ windowS: z.number().min(2).max(60).default(10).describe('how long after a look-alike a report counts as caused by it') }).prefault({}),
+  before: before.prefault({}),
   tasks: z
     .strictObject({
       steadyViewS: metres(1, 20, 3).describe('how long the probe must be held still at the site'),
@@ -151,3 +171,6 @@ export type Scenario = z.output<typeof scenarioSchema>;
 export type ScenarioSource = z.input<typeof scenarioSchema>;
 export type ItemKind = Scenario['items'][number]['kind'];
 export type CueKind = Scenario['cues'][number]['kind'];
+/** What was done before the run begins, for the insertion bundle. */
+export type Before = Scenario['before'];
+export type Answer = z.output<typeof answer>;

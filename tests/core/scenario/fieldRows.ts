@@ -19,15 +19,16 @@ const UNITS: readonly (readonly [ending: string, unit: string])[] = [
   ['M', 'm'],
   ['N', 'N'],
   ['S', 's'],
+  ['Days', 'd'],
   ['minutes', 'min'],
 ];
 
-const unitOf = ({ path, kind }: Field): string => (kind === 'number' ? (UNITS.find(([ending]) => path.endsWith(ending))?.[1] ?? '') : '');
+const unitOf = ({ path, kind }: Field): string => (kind === 'number' || kind === 'integer' ? (UNITS.find(([ending]) => path.endsWith(ending))?.[1] ?? '') : '');
 
 function fallbackOf({ path, fallback }: Field): string {
   if (fallback === undefined) return path.includes('[]') && path.endsWith('[]') ? '' : 'must be given';
   if (!Array.isArray(fallback)) return String(fallback);
-  return fallback.length === 0 ? 'none' : fallback.map((item: { id: string }) => item.id).join(', ');
+  return fallback.length === 0 ? 'none' : fallback.map((item: string | { id: string }) => (typeof item === 'string' ? item : item.id)).join(', ');
 }
 
 function allowedOf(field: Field): string {
