@@ -4,8 +4,8 @@ import { readRunFile } from '../../core/recording/readRunFile.ts';
 import { runFileErrorWords } from '../../core/recording/runFileError.ts';
 import { RUN_FORMAT } from '../../core/recording/runFileSchema.ts';
 import { parseScenario } from '../../core/scenario/parseScenario.ts';
+import { fileText } from '../../storage/gzip.ts';
 import type { OpenedFile } from '../services.ts';
-import { fileText } from './gzip.ts';
 
 const SCENARIO_FORMAT = 'sterile-field-scenario';
 

@@ -1,6 +1,7 @@
 import type { RunFile } from '../../core/recording/recording.ts';
 import { writeRunFile } from '../../core/recording/writeRunFile.ts';
-import { zipText } from './gzip.ts';
+import { zipText } from '../../storage/gzip.ts';
+import { saveBlob } from './saveBlob.ts';
 
 /** Name of a run's file: scenario, day, time and the beginning of its id; no names of persons. */
 export function runFileName({ header }: Pick<RunFile, 'header'>): string {
@@ -10,10 +11,5 @@ export function runFileName({ header }: Pick<RunFile, 'header'>): string {
 
 /** Hands the zipped recording to the browser to be saved. */
 export async function saveFile(file: RunFile): Promise<void> {
-  const address = URL.createObjectURL(await zipText(writeRunFile(file)));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = runFileName(file);
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  saveBlob(new Blob([await zipText(writeRunFile(file))]), runFileName(file));
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { engineName } from '../../../src/app/wire/engineName.ts';
-import { fileText, zipText } from '../../../src/app/wire/gzip.ts';
+import { fileText, zipText } from '../../../src/storage/gzip.ts';
 import { openFile } from '../../../src/app/wire/openFile.ts';
 import { runFileName } from '../../../src/app/wire/saveFile.ts';
 import { runHeader } from '../../../src/core/recording/recording.ts';
@@ -14,7 +14,7 @@ const named = (content: BlobPart, name: string): File => new File([content], nam
 
 describe('files', () => {
   it('come back from the zip as they were', async () => {
-    expect(await fileText(await zipText('{"a":"ä"}'))).toBe('{"a":"ä"}');
+    expect(await fileText(new Blob([await zipText('{"a":"ä"}')]))).toBe('{"a":"ä"}');
     expect(await fileText(new Blob(['plain']))).toBe('plain');
   });
 

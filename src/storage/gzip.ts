@@ -3,9 +3,9 @@ const GZIP_MAGIC = [0x1f, 0x8b] as const;
 const TEXT_BYTES_MAX = 64 * 1024 * 1024;
 
 /** Compresses text. */
-export async function zipText(text: string): Promise<Blob> {
+export async function zipText(text: string): Promise<Uint8Array<ArrayBuffer>> {
   const stream = new Blob([text]).stream().pipeThrough(new CompressionStream('gzip'));
-  return new Response(stream).blob();
+  return new Uint8Array(await new Response(stream).arrayBuffer());
 }
 
 /** Text of a file, unzipped when it is zipped; null when the zip is damaged or far too large. */
