@@ -7,10 +7,12 @@ import type { Fact } from '../ledger/fact.ts';
 import type { FieldObservation } from '../procedure/observation.ts';
 import type { CueKind, Scenario } from '../scenario/schema.ts';
 import { driveHands } from './driveHands.ts';
+import type { Clearances } from './clearance.ts';
 import { Clip } from './clip.ts';
 import { CordHelp } from './cordHelp.ts';
 import { DriftWatch } from './drift.ts';
 import { letGo, settleHolds, takeHold } from './grip.ts';
+import { HandlingWatch } from './handling.ts';
 import { copyHand, restingHand, type HandState } from './handState.ts';
 import { Happenings } from './patient.ts';
 import type { RoomPicture, SurfaceMark } from './picture.ts';
@@ -45,6 +47,7 @@ export class Room {
   readonly cordHelp: CordHelp;
   readonly clip: Clip;
   readonly touches: TouchWatch;
+  readonly handling: HandlingWatch;
   readonly laid: Laid;
   readonly gone: boolean[];
   torsoX = 0;
@@ -70,6 +73,7 @@ export class Room {
     this.clip = new Clip(this.scene);
     this.gone = this.scene.things.map(() => false);
     this.touches = new TouchWatch(this.scene, this.surfaces);
+    this.handling = new HandlingWatch(this.scene, this.surfaces.slots);
   }
 
   /** Facts of the room before the first step: every surface that is in it. */
@@ -99,6 +103,7 @@ export class Room {
     for (const k of begun) this.sayUsed(k, site);
     if (commands.some(({ type }) => type === 'notice')) this.facts.push({ kind: 'noticed', step });
     this.stepRemedies();
+    this.handling.step(step, { shapes: this.touches.shapes, hands: this.hands, offField: this.touches.offField(), gone: this.gone, drift: this.drift.farthest });
     const observation = this.work.observe(step, this.hands, site, this.gone, this.touches.offField());
     const facts = this.facts;
     this.facts = [];
@@ -107,6 +112,11 @@ export class Room {
 
   site(): SitePoint {
     return sitePoint(this.scene, this.happenings.humpX, this.happenings.humpY);
+  }
+
+  /** Gap in metres from each hand (fingers to elbow, with what it holds) to each thing to keep clear of; Infinity where that is far. */
+  clearances(): Clearances {
+    return this.handling.clearances;
   }
 
   picture(step: number, marks: ReadonlyMap<string, SurfaceMark>): RoomPicture {
@@ -132,7 +142,7 @@ export class Room {
     return {
       world: this.scene.world.snapshot(), surfaces: this.surfaces.save(), hands: { left: copyHand(this.hands.left), right: copyHand(this.hands.right) },
       remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(), cordHelp: this.cordHelp.save(),
-      clip: this.clip.save(),
+      clip: this.clip.save(), handling: this.handling.save(),
       touches: this.touches.save(), gone: [...this.gone], torsoX: this.torsoX, moving: this.moving, wipeUntil: this.wipeUntil,
     };
   }
@@ -149,6 +159,7 @@ export class Room {
     this.cordHelp.restore(s['cordHelp']);
     this.clip.restore(s['clip']);
     this.touches.restore(s['touches']);
+    this.handling.restore(s['handling']);
     (s['gone'] as boolean[]).forEach((gone, k) => (this.gone[k] = gone));
     this.torsoX = s['torsoX'];
     this.moving = s['moving'];

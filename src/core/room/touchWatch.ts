@@ -2,6 +2,7 @@ import type { StateHash } from '../base/hash.ts';
 import { SIDES, signOf, type Side } from '../base/side.ts';
 import type { Fact } from '../ledger/fact.ts';
 import { TouchTracker, type TouchEvent, type TouchTrackerSnapshot } from '../touch/TouchTracker.ts';
+import type { ShapesNow } from './clearance.ts';
 import { armOf } from './driveHands.ts';
 import type { HandState } from './handState.ts';
 import type { Scene } from './scene.ts';
@@ -45,6 +46,8 @@ export class TouchWatch {
   private nextNumber: number;
   private readonly grips = new Map<Side, { thing: number; touch: number }>();
   private nextGrip = GRIP_TOUCHES;
+  /** Everything touchable as it was after the last step. */
+  readonly shapes: ShapesNow;
 
   constructor(
     private readonly scene: Scene,
@@ -56,6 +59,11 @@ export class TouchWatch {
     this.tracker = new TouchTracker({ groups: TOUCH_GROUPS, mayTouch });
     this.geometry = new TouchGeometry(scene, surfaces.slots, (slot) => this.numbers[slot]!);
     this.zones = new ZoneWatch(scene, surfaces.slots);
+    this.shapes = {
+      capsules: this.geometry.capsules,
+      slotOf: ({ surface }) => this.slotOf.get(surface)!,
+      inMargin: (slot) => this.zones.isIn(slot, 'margin'),
+    };
   }
 
   step(step: number, sight: TouchSight): Fact[] {
