@@ -1,5 +1,5 @@
 import type { Scenario } from '../../core/scenario/schema.ts';
-import { frameOf, type Framing } from './framing.ts';
+import { frameOf, type Frame, type Framing } from './framing.ts';
 import type { Affine } from './pen/affine.ts';
 
 const GLIDE_MS = 450;
@@ -18,9 +18,9 @@ export class Camera {
   private width = 1;
   private height = 1;
   private view: View = { x: 0, y: 1.16, scale: 1000 };
-  private framing: Framing | null = 'work';
+  private framing: Framing | Frame | null = 'work';
   private scenario: Scenario | null = null;
-  private wanted: Framing | null = null;
+  private wanted: Framing | Frame | null = null;
   private glide: { from: View; to: View; startMs: number } | null = null;
   /** While something is held the camera does not move by itself. */
   private held = false;
@@ -59,7 +59,7 @@ export class Camera {
   }
 
   /** Frames a part of the room; waits while something is held, and glides there unless motion is to be reduced. */
-  fit(framing: Framing): void {
+  fit(framing: Framing | Frame): void {
     if (this.held) { this.wanted = framing; return; }
     this.wanted = null;
     this.framing = framing;
@@ -110,8 +110,8 @@ export class Camera {
     this.wanted = null;
   }
 
-  private viewOf(framing: Framing): View {
-    const { left, right, bottom, top } = frameOf(framing, this.scenario);
+  private viewOf(framing: Framing | Frame): View {
+    const { left, right, bottom, top } = typeof framing === 'string' ? frameOf(framing, this.scenario) : framing;
     const scale = Math.min(this.width / (right - left), this.height / (top - bottom));
     return { scale, x: (left + right) / 2, y: (bottom + top) / 2 };
   }

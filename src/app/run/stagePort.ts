@@ -11,14 +11,22 @@ export interface StagePoint {
   readonly y: number;
 }
 
-/** What the run page needs of the drawn room. */
+/** A part of the room that is to be seen whole, in metres. */
+export interface RoomPart {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+/** What the pages need of the drawn room. */
 export interface StagePort {
   draw(previous: RoomPicture, current: RoomPicture, blend: number, look: { readonly activeHand: Side | null; readonly shown: boolean; readonly named?: boolean }): void;
   roomToScreen(x: number, y: number): StagePoint;
   screenToRoom(x: number, y: number): StagePoint;
   zoom(factor: number, x: number, y: number): void;
   pan(dx: number, dy: number): void;
-  fit(framing: Framing): void;
+  fit(framing: Framing | RoomPart): void;
   readonly drawHand: DrawHand;
   destroy(): void;
 }

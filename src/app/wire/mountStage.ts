@@ -1,7 +1,7 @@
 import type { Stage } from '../canvas/stage.ts';
 import type { Framing } from '../input/keyMap.ts';
 import type { QuerySwitches } from '../querySwitches.ts';
-import type { MountStage, StagePort } from '../run/stagePort.ts';
+import type { MountStage, RoomPart, StagePort } from '../run/stagePort.ts';
 
 /** Loads the drawing when the first room is shown, and puts a stage into an element. */
 export function stageMounter(renderer: QuerySwitches['renderer']): MountStage {
@@ -36,7 +36,7 @@ export function stageMounter(renderer: QuerySwitches['renderer']): MountStage {
 const GLIDE_OVER_MS = 10_000;
 
 /** The camera does not move by itself under a held thing; when the person asks for it, it cuts to the view instead of waiting. */
-function cutTo(camera: Stage['camera'], framing: Framing): void {
+function cutTo(camera: Stage['camera'], framing: Framing | RoomPart): void {
   const nowMs = performance.now();
   camera.advance(false, nowMs);
   camera.fit(framing);

@@ -43,6 +43,20 @@ describe('the camera', () => {
     }
   });
 
+  it('shows a given part of the room whole, and keeps it when the size changes', () => {
+    const camera = sized(904, 400);
+    const part = { left: 0.2, right: 0.7, bottom: 0.9, top: 1.9 };
+    camera.fit(part);
+    for (const [width, height] of [[904, 400], [500, 700]] as const) {
+      camera.resize(width, height);
+      const a = camera.roomToScreen(part.left, part.top);
+      const b = camera.roomToScreen(part.right, part.bottom);
+      expect(Math.min(a.x, a.y)).toBeGreaterThanOrEqual(-1e-9);
+      expect(b.x).toBeLessThanOrEqual(width + 1e-9);
+      expect(b.y).toBeLessThanOrEqual(height + 1e-9);
+    }
+  });
+
   it('does not move under a held object, but later', () => {
     const camera = sized();
     camera.advance(true, 0);
