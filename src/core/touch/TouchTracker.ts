@@ -38,7 +38,7 @@ interface Episode {
   readonly b: number;
   readonly x: number;
   readonly y: number;
-  /** Step of the tracker in which its surfaces were last near. */
+  /** Step of the tracker in which its surfaces were last seen to be near; while both rest they are not looked at. */
   stamp: number;
 }
 
@@ -58,7 +58,7 @@ export class TouchTracker {
   private readonly groups: number;
   private readonly beginGapM: number;
   private readonly endGapM: number;
-  private readonly broad = new BroadPhase();
+  private readonly broad: BroadPhase;
   private readonly finder = new TouchFinder();
   private readonly one = new LinearSegment();
   private readonly other = new LinearSegment();
@@ -71,6 +71,7 @@ export class TouchTracker {
     this.beginGapM = options.beginGapM ?? 0.0005;
     this.endGapM = options.endGapM ?? 0.003;
     assert(this.endGapM >= this.beginGapM, 'an episode ends at a wider gap than it begins');
+    this.broad = new BroadPhase(this.endGapM);
     this.allowed = new Uint8Array(options.groups * options.groups);
     for (let a = 0; a < options.groups; a++)
       for (let b = a; b < options.groups; b++)
@@ -82,7 +83,7 @@ export class TouchTracker {
     const { broad } = this;
     const began: Episode[] = [];
     this.stamp++;
-    broad.load(capsules, this.endGapM);
+    broad.load(capsules);
     const numbers = broad.findPairs();
     for (let k = 0; k < numbers; k += 2) {
       const one = broad.pairs[k]!;
@@ -92,7 +93,7 @@ export class TouchTracker {
       else this.follow(capsules, two, one, began);
     }
     const ended: Episode[] = [];
-    for (const episode of this.episodes.values()) if (episode.stamp !== this.stamp) ended.push(episode);
+    for (const episode of this.episodes.values()) if (episode.stamp !== this.stamp && !(broad.rests(episode.a) && broad.rests(episode.b))) ended.push(episode);
     return this.report(began, ended);
   }
 
@@ -107,6 +108,7 @@ export class TouchTracker {
   }
 
   restore(snapshot: TouchTrackerSnapshot): void {
+    this.broad.forget();
     this.nextTouch = snapshot.nextTouch;
     this.episodes = new Map(snapshot.episodes.map(([a, b, touch, x, y]) => [a * SURFACES_MAX + b, { a, b, touch, x, y, stamp: 0 }]));
   }

@@ -82,6 +82,30 @@ describe('episodes of touch', () => {
     expect(p.digest()).toBe(q.digest());
   });
 
+  it('are the same whether or not the tracker remembers what stood still', () => {
+    const rng = new Rng(11);
+    const [remembers, forgets] = [all(), all()];
+    // Some stand for a while, some come and go; some lie within the gaps of others from the beginning.
+    const balls = Array.from({ length: 30 }, (_, k) => ball(k, k % 4, rng.between(0, 0.3), rng.between(0, 0.3)));
+    let events = 0;
+    for (let step = 0; step < 800; step++) {
+      for (const c of balls) {
+        c.ax = c.bx = c.Ax;
+        c.ay = c.by = c.Ay;
+        if ((step >> 4) % 3 === c.surface % 3) continue;
+        c.Ax = c.Bx = c.ax + rng.between(-0.002, 0.002);
+        c.Ay = c.By = c.ay + rng.between(-0.002, 0.002);
+      }
+      const present = balls.filter(({ surface }) => surface % 10 !== 9 || (step >> 5) % 2 === 0);
+      const seen = remembers.step(present);
+      forgets.restore(forgets.snapshot());
+      expect(seen).toEqual(forgets.step(present));
+      events += seen.length;
+    }
+    expect(events).toBeGreaterThan(100);
+    expect(remembers.snapshot()).toEqual(forgets.snapshot());
+  });
+
   it('are those of testing every pair of surfaces, without boxes', () => {
     const rng = new Rng(31);
     const tracker = all();
