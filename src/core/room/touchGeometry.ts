@@ -34,7 +34,8 @@ const UNDER_EDGE_M = 0.003;
 
 /** Where everything touchable was and is, as capsules, kept from step to step. */
 export class TouchGeometry {
-  private readonly all = new Map<Slot, TrackedCapsule[]>();
+  /** Capsules of each slot; none where what it carries was never seen or was put somewhere else. */
+  private readonly all: (TrackedCapsule[] | undefined)[];
   private fresh = true;
   private readonly link = new Float64Array(4);
   private readonly other = new Float64Array(4);
@@ -47,7 +48,9 @@ export class TouchGeometry {
     private readonly slots: Slots,
     /** Number of the surface that a slot carries now. */
     private readonly numberOf: (slot: Slot) => number,
-  ) {}
+  ) {
+    this.all = Array.from({ length: slots.count }, () => undefined);
+  }
 
   /** Takes in the poses after a step. */
   update(torsoX: number, humpX: number, humpY: number, arms: Readonly<Record<Side, Arm>>, tucked: Readonly<Record<Side, boolean>>, gone: readonly boolean[]): void {
@@ -69,7 +72,7 @@ export class TouchGeometry {
 
   /** Forgets where a slot was: what it carries was put somewhere else and did not travel there. */
   forget(slot: Slot): void {
-    this.all.delete(slot);
+    this.all[slot] = undefined;
   }
 
   /**
@@ -77,11 +80,11 @@ export class TouchGeometry {
    * overlapped already. Looked at where both were before the step, when they did not touch yet.
    */
   sideOf(link: Slot, other: Slot): number {
-    const [l] = this.all.get(link)!;
+    const [l] = this.all[link]!;
     this.link.set([l!.ax, l!.ay, l!.bx, l!.by]);
     let side = 0;
     let least = Infinity;
-    for (const c of this.all.get(other) ?? []) {
+    for (const c of this.all[other] ?? []) {
       this.other.set([c.ax, c.ay, c.bx, c.by]);
       nearestPoints(this.link, this.other, this.nearest);
       const { distance, px, py, qx, qy } = this.nearest;
@@ -94,22 +97,21 @@ export class TouchGeometry {
 
   /** Ends of every capsule, for continuing a run bit for bit. */
   save(): [Slot, number[]][] {
-    return [...this.all].map(([slot, list]) => [slot, list.flatMap((c) => [c.Ax, c.Ay, c.Bx, c.By])]);
+    return this.all.flatMap((list, slot) => (list ? [[slot, list.flatMap((c) => [c.Ax, c.Ay, c.Bx, c.By])] as [Slot, number[]]] : []));
   }
 
   restore(saved: readonly (readonly [Slot, readonly number[]])[]): void {
-    this.all.clear();
+    this.all.fill(undefined);
     for (const [slot, ends] of saved) {
       const list: TrackedCapsule[] = [];
       for (let k = 0; k < ends.length; k += 4) list.push({ surface: 0, group: 0, ax: 0, ay: 0, bx: 0, by: 0, Ax: ends[k]!, Ay: ends[k + 1]!, Bx: ends[k + 2]!, By: ends[k + 3]!, r: 0 });
-      this.all.set(slot, list);
+      this.all[slot] = list;
     }
     this.fresh = saved.length === 0;
   }
 
   private put(slot: Slot, group: number, piece: number, ax: number, ay: number, bx: number, by: number, r: number): void {
-    let list = this.all.get(slot);
-    if (!list) this.all.set(slot, (list = []));
+    const list = (this.all[slot] ??= []);
     let c = list[piece];
     if (!c) list[piece] = c = { surface: 0, group, ax, ay, bx, by, Ax: ax, Ay: ay, Bx: bx, By: by, r };
     const first = this.fresh;
