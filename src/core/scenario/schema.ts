@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { rubricSchema, SKILLS } from './rubric.ts';
 
 /**
  * Shape of a scenario file, in SI units (names end in their unit). The room is seen from the foot of the bed: x to the right of
@@ -163,6 +164,8 @@ export const scenarioSchema = z.strictObject({
     .prefault({}),
   rulesOff: z.array(z.string()).default([]).describe('ids of rules of the rule book that this scenario does not judge'),
   coaching: z.enum(['shown', 'silent']).default('silent'),
+  rubric: rubricSchema.prefault({}),
+  trains: z.array(z.enum(SKILLS)).max(SKILLS.length).default([]).describe('what it gives practice in'),
 });
 
 /** A scenario after reading: every default filled in. Lengths in metres, times in seconds, forces in newtons. */
@@ -171,6 +174,7 @@ export type Scenario = z.output<typeof scenarioSchema>;
 export type ScenarioSource = z.input<typeof scenarioSchema>;
 export type ItemKind = Scenario['items'][number]['kind'];
 export type CueKind = Scenario['cues'][number]['kind'];
+export type Rubric = Scenario['rubric'];
 /** What was done before the run begins, for the insertion bundle. */
 export type Before = Scenario['before'];
 export type Answer = z.output<typeof answer>;
