@@ -1,5 +1,5 @@
-import type { PublishedSource, Rule } from '../../core/ledger/rules/rule.ts';
 import { RULE_BOOK } from '../../core/ledger/rules/ruleBook.ts';
+import { sourceWords } from '../../core/ledger/rules/sourceWords.ts';
 import type { RuleWords } from '../services.ts';
 
 const byId = new Map(RULE_BOOK.map((rule) => [rule.id, rule]));
@@ -8,13 +8,5 @@ const byId = new Map(RULE_BOOK.map((rule) => [rule.id, rule]));
 export function ruleWords(id: string): RuleWords {
   const rule = byId.get(id);
   if (!rule) return { title: id, statement: 'This rule is not in the rule book of this version.', sentence: '{surface} became unsterile.', source: 'unknown', remedies: [] };
-  return { title: rule.title, statement: rule.statement, sentence: rule.sentence, source: sourceText(rule), remedies: rule.remedies };
+  return { title: rule.title, statement: rule.statement, sentence: rule.sentence, source: sourceWords(rule.source, rule.mark), remedies: rule.remedies };
 }
-
-function sourceText({ source, mark }: Rule): string {
-  if (source === 'common practice') return 'common practice. Your local policy comes first.';
-  const how = mark === 'derived' ? ' Worked out from it.' : mark === 'memory' ? ' As generally known, not looked up word for word.' : '';
-  return `${published(source)}.${how}`;
-}
-
-const published = ({ title, body, year, recommendation }: PublishedSource): string => [title, body, year, recommendation].filter((part) => part !== null && part !== undefined).join(', ');

@@ -3,6 +3,8 @@ import { allowedTouch } from '../../../src/core/ledger/rules/ruleIndex.ts';
 import { KEPT, NEVER_STERILE } from '../../../src/core/ledger/rules/kinds.ts';
 import type { Trigger } from '../../../src/core/ledger/rules/rule.ts';
 import { RULE_BOOK, ruleById } from '../../../src/core/ledger/rules/ruleBook.ts';
+import { sourceWords } from '../../../src/core/ledger/rules/sourceWords.ts';
+import { PLAYABLE_STATIONS } from '../../../src/core/ledger/rules/station.ts';
 import { scenarioSchema } from '../../../src/core/scenario/schema.ts';
 
 const touchKeys = RULE_BOOK.flatMap(({ id, triggers }) =>
@@ -22,6 +24,28 @@ describe('the rule book', () => {
       expect(source.title.length, id).toBeGreaterThan(5);
       expect(source.body.length, id).toBeGreaterThan(2);
       expect(source.year === null || (source.year > 1990 && source.year < 2030), id).toBe(true);
+    }
+  });
+
+  it('does not claim more of a source than was read of it', () => {
+    for (const { id, source, mark } of RULE_BOOK) {
+      if (source === 'common practice') expect(mark, id).not.toBe('looked-up');
+      else if (mark === 'looked-up') expect(['text', 'quoted'], id).toContain(source.seen);
+    }
+  });
+
+  it('tells a source with how far it was checked', () => {
+    const words = (id: string): string => sourceWords(ruleById(id).source, ruleById(id).mark);
+    expect(words('glove-on-margin')).toBe('Sterile-technique study guides, teaching texts that follow AORN. Read where others repeat it, not in the standard itself.');
+    expect(words('glove-on-rail')).toBe('Common breaks in sterile technique (91: 350–364), AORN Journal, 2010. Title and abstract read, not the text. This statement is from memory.');
+    expect(words('glove-on-sheath-tail')).toBe('Common practice; no published source.');
+    expect(words('prepared-skin-touched')).toMatch(/2011, Hand hygiene and aseptic technique.* From memory, not read for this book\.$/);
+  });
+
+  it('names the stations in which a rule can be broken, all of them playable', () => {
+    for (const { id, stations } of RULE_BOOK) {
+      expect(stations.length, id).toBeGreaterThan(0);
+      for (const station of stations) expect(PLAYABLE_STATIONS, id).toContain(station);
     }
   });
 
@@ -49,7 +73,7 @@ describe('the rule book', () => {
     const policy = scenarioSchema.shape.policy.parse({});
     const figures = RULE_BOOK.flatMap(({ id, values }) => values.map((value) => ({ id, value })));
     expect(figures.length).toBeGreaterThan(8);
-    for (const { id, value } of figures) expect(value.policy && policy[value.policy], id).toBe(value.value);
+    for (const { id, value } of figures) expect(policy[value.policy], id).toBe(value.value);
   });
 
   it('stops at an id that does not exist', () => {

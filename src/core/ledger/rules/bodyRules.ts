@@ -1,6 +1,6 @@
 import type { Rule } from './rule.ts';
 import { FIELD, PREPARED } from './kinds.ts';
-import { catheterGuideline, commonBreaks, gownZones, teachingTexts } from './sources.ts';
+import { commonBreaks, gownZones, palpation } from './sources.ts';
 import { SUBJECTS } from './subjects.ts';
 
 const againstSkin: readonly Rule[] = SUBJECTS.map((subject) => ({
@@ -14,6 +14,7 @@ const againstSkin: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: commonBreaks,
   mark: 'memory',
+  stations: ['field'],
 }));
 
 const againstFace: readonly Rule[] = SUBJECTS.map((subject) => ({
@@ -27,6 +28,7 @@ const againstFace: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: commonBreaks,
   mark: 'memory',
+  stations: ['field'],
 }));
 
 const againstUpperSleeve: readonly Rule[] = SUBJECTS.map((subject) => ({
@@ -35,11 +37,12 @@ const againstUpperSleeve: readonly Rule[] = SUBJECTS.map((subject) => ({
   statement: `The sleeve is sterile from the cuff to 5 cm above the elbow; ${subject.words.toLowerCase()} that touches it higher up is spoiled.`,
   sentence: '{surface} against the {against}.',
   triggers: [{ kind: 'touch', surfaces: subject.kinds, against: ['outerSleeve'], because: 'nature' }],
-  values: [{ name: 'sterile sleeve above the elbow', value: 0.05, unit: 'm', policy: 'sleeveAboveElbowM', published: 'to the elbow, or 5 cm (2 in) above it' }],
+  values: [{ name: 'sterile sleeve above the elbow', value: 0.05, unit: 'm', policy: 'sleeveAboveElbowM' }],
   severity: 'major',
   remedies: subject.remedies,
-  source: teachingTexts,
+  source: gownZones,
   mark: 'looked-up',
+  stations: ['field'],
 }));
 
 const bodyOnField: Rule = {
@@ -48,11 +51,12 @@ const bodyOnField: Rule = {
   statement: 'Elbow, upper sleeve beyond its sterile part, or face that touches the field spoils what it touched.',
   sentence: '{against} on the {surface}.',
   triggers: [{ kind: 'touch', surfaces: FIELD, against: ['outerSleeve', 'face'], because: 'nature' }],
-  values: [{ name: 'sterile sleeve above the elbow', value: 0.05, unit: 'm', policy: 'sleeveAboveElbowM', published: 'to the elbow, or 5 cm (2 in) above it' }],
+  values: [{ name: 'sterile sleeve above the elbow', value: 0.05, unit: 'm', policy: 'sleeveAboveElbowM' }],
   severity: 'major',
   remedies: ['coverDrape'],
   source: gownZones,
-  mark: 'looked-up',
+  mark: 'derived',
+  stations: ['field'],
 };
 
 const touchesPreparedSkin: Rule = {
@@ -69,8 +73,9 @@ const touchesPreparedSkin: Rule = {
   values: [],
   severity: 'major',
   remedies: ['prepAndDrape'],
-  source: catheterGuideline,
+  source: palpation,
   mark: 'memory',
+  stations: ['field'],
 };
 
 /** Touches with the operator's and the patient's own bodies. */

@@ -14,6 +14,7 @@ const againstBareCord: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: probeCover,
   mark: 'derived',
+  stations: ['field'],
 }));
 
 const TAIL = {
@@ -21,7 +22,6 @@ const TAIL = {
   value: 0.15,
   unit: 'm',
   policy: 'sheathTailM',
-  published: 'no published length; 0, 15 or 30 cm by local habit',
 } as const;
 
 const againstTail: readonly Rule[] = SUBJECTS.map((subject) => ({
@@ -36,6 +36,7 @@ const againstTail: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: 'common practice',
   mark: 'memory',
+  stations: ['field'],
 }));
 
 const cordOnField: Rule = {
@@ -49,6 +50,7 @@ const cordOnField: Rule = {
   remedies: ['coverDrape', 'replaceItem'],
   source: 'common practice',
   mark: 'memory',
+  stations: ['field'],
 };
 
 const tailOnField: Rule = {
@@ -62,6 +64,7 @@ const tailOnField: Rule = {
   remedies: ['coverDrape', 'replaceItem'],
   source: 'common practice',
   mark: 'memory',
+  stations: ['field'],
 };
 
 const hungCord: Rule = {
@@ -79,6 +82,7 @@ const hungCord: Rule = {
   remedies: ['newSheath', 'coverDrape', 'changeGlove'],
   source: 'common practice',
   mark: 'derived',
+  stations: ['field'],
 };
 
 /** The cord of the probe: bare, at the sheath's open end, or hung below the field. */

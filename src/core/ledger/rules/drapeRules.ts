@@ -1,6 +1,6 @@
 import type { Rule } from './rule.ts';
 import { FIELD, GLOVE, ITEM } from './kinds.ts';
-import { drapeStandard, teachingTexts } from './sources.ts';
+import { drapeStandard, studyGuide } from './sources.ts';
 import { SUBJECTS } from './subjects.ts';
 
 const againstUnderside: readonly Rule[] = SUBJECTS.map((subject) => ({
@@ -14,10 +14,11 @@ const againstUnderside: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: 'common practice',
   mark: 'memory',
+  stations: ['field'],
 }));
 
-const MARGIN = { name: 'margin', value: 0.025, unit: 'm', policy: 'marginM', published: '2.5 cm (1 in); some teach 5 cm' } as const;
-const margin = { values: [MARGIN], severity: 'major', source: teachingTexts, mark: 'looked-up', sentence: '{surface} on the margin: {against}.' } as const;
+const MARGIN = { name: 'margin', value: 0.025, unit: 'm', policy: 'marginM' } as const;
+const margin = { values: [MARGIN], severity: 'major', source: studyGuide, mark: 'looked-up', stations: ['field'], sentence: '{surface} on the margin: {against}.' } as const;
 
 const onMargin: readonly Rule[] = [
   {
@@ -52,11 +53,12 @@ const slidToward: Rule = {
   statement: 'The edge of a laid drape that moves toward the site brings with it what lay on unprepared skin. The site is prepared and draped anew; a drape is never pulled back.',
   sentence: 'The drape slid over the {surface}.',
   triggers: [{ kind: 'drift', direction: 'toward', loses: 'site' }],
-  values: [{ name: 'movement that counts', value: 0.01, unit: 'm', policy: 'driftTowardSiteM', published: 'no published length; the standard says do not reposition' }],
+  values: [{ name: 'movement that counts', value: 0.01, unit: 'm', policy: 'driftTowardSiteM' }],
   severity: 'critical',
   remedies: ['prepAndDrape'],
   source: drapeStandard,
   mark: 'looked-up',
+  stations: ['field'],
 };
 
 const slidAway: Rule = {
@@ -70,6 +72,7 @@ const slidAway: Rule = {
   remedies: ['coverDrape', 'prepAndDrape'],
   source: drapeStandard,
   mark: 'derived',
+  stations: ['field'],
 };
 
 /** The drapes themselves: underside, margin, drift. */

@@ -31,6 +31,7 @@ const againstFixedThings: readonly Rule[] = SUBJECTS.flatMap((subject) =>
       remedies: subject.remedies,
       source: commonBreaks,
       mark: 'memory',
+      stations: ['field'],
     }),
   ),
 );
@@ -46,6 +47,7 @@ const fieldOnFixedThing: Rule = {
   remedies: ['coverDrape'],
   source: 'common practice',
   mark: 'memory',
+  stations: ['field'],
 };
 
 export const FIXED_THING_RULES: readonly Rule[] = [...againstFixedThings, fieldOnFixedThing];

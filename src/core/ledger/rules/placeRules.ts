@@ -1,6 +1,6 @@
 import type { Rule } from './rule.ts';
 import { FIELD, GLOVE, GOWN, ITEM, KEPT, PREPARED, SHEATH } from './kinds.ts';
-import { breaksArticle, commonBreaks, teachingTexts } from './sources.ts';
+import { breaksArticle, commonBreaks, studyGuide } from './sources.ts';
 
 const handBelowField: Rule = {
   id: 'hand-below-field',
@@ -12,9 +12,10 @@ const handBelowField: Rule = {
   values: [],
   severity: 'minor',
   remedies: ['changeGlove'],
-  source: teachingTexts,
+  source: studyGuide,
   mark: 'looked-up',
-  policy: { key: 'lowerLimit', seen: 'waist or table level; the higher of field and waist by default' },
+  stations: ['field'],
+  policy: { key: 'lowerLimit' },
 };
 
 const handOutOfSight: Rule = {
@@ -26,8 +27,9 @@ const handOutOfSight: Rule = {
   values: [],
   severity: 'minor',
   remedies: ['changeGlove'],
-  source: teachingTexts,
+  source: studyGuide,
   mark: 'looked-up',
+  stations: ['field'],
 };
 
 const reachOver: Rule = {
@@ -41,7 +43,8 @@ const reachOver: Rule = {
   remedies: ['coverDrape', 'replaceItem'],
   source: breaksArticle,
   mark: 'looked-up',
-  policy: { key: 'reachOver', seen: 'always a break, or only when something was touched or shed', offWhen: 'touchOnly' },
+  stations: ['field'],
+  policy: { key: 'reachOver', offWhen: 'touchOnly' },
 };
 
 const fallenItem: Rule = {
@@ -57,7 +60,8 @@ const fallenItem: Rule = {
   severity: 'major',
   remedies: ['replaceItem', 'changeGlove', 'coverDrape'],
   source: breaksArticle,
-  mark: 'looked-up',
+  mark: 'derived',
+  stations: ['field'],
 };
 
 const unsterileThing: Rule = {
@@ -71,6 +75,7 @@ const unsterileThing: Rule = {
   remedies: ['changeGlove', 'replaceItem', 'newSheath', 'coverDrape'],
   source: commonBreaks,
   mark: 'memory',
+  stations: ['field'],
 };
 
 const usedAtSite: Rule = {
@@ -85,6 +90,7 @@ const usedAtSite: Rule = {
   remedies: ['prepAndDrape', 'replaceItem'],
   source: commonBreaks,
   mark: 'memory',
+  stations: ['field'],
 };
 
 /** Where hands and things are, and what is brought to the site. */

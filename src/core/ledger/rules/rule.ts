@@ -3,6 +3,8 @@ import type { Scenario } from '../../scenario/schema.ts';
 import type { Severity } from '../break.ts';
 import type { Zone } from '../fact.ts';
 import type { SurfaceKind } from '../surface.ts';
+import type { Mark, Source } from './sources.ts';
+import type { StationId } from './station.ts';
 
 /**
  * Why a surface that is met counts as unsterile without a break of this run: by nature (a rail), because it lies in the margin,
@@ -29,22 +31,12 @@ export type Trigger =
   | { readonly kind: 'drift'; readonly direction: 'toward' | 'away'; readonly loses: 'site' | 'nothing' }
   | { readonly kind: 'used' };
 
-export interface PublishedSource {
-  readonly title: string;
-  readonly body: string;
-  /** Null for an undated page. */
-  readonly year: number | null;
-  readonly recommendation?: string;
-}
-
 export interface RuleValue {
   readonly name: string;
   readonly value: number;
   readonly unit: 'm';
-  /** Entry of the scenario's policy that sets it. */
-  readonly policy?: keyof Scenario['policy'];
-  /** What published rules and local policies say. */
-  readonly published: string;
+  /** Entry of the scenario's policy that sets it; the policy table says what is published. */
+  readonly policy: keyof Scenario['policy'];
 }
 
 /** One row of the rule book. */
@@ -61,9 +53,10 @@ export interface Rule {
   readonly severity: Severity;
   /** What answers it, the most fitting first. */
   readonly remedies: readonly RemedyId[];
-  readonly source: PublishedSource | 'common practice';
-  /** How far the source was checked: read in a copy, known from general knowledge, or worked out from such. */
-  readonly mark: 'looked-up' | 'memory' | 'derived';
-  /** Where practice differs: the scenario's entry, what is seen, and the value of that entry that switches the rule off. */
-  readonly policy?: { readonly key: keyof Scenario['policy']; readonly seen: string; readonly offWhen?: string };
+  readonly source: Source;
+  readonly mark: Mark;
+  /** Stations in which it can be broken. */
+  readonly stations: readonly StationId[];
+  /** Where practice differs beyond a figure: the entry of the scenario, and the value of it that switches the rule off. */
+  readonly policy?: { readonly key: keyof Scenario['policy']; readonly offWhen?: string };
 }
