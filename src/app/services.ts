@@ -1,9 +1,12 @@
 import type { Result } from '../core/base/result.ts';
 import type { RemedyId } from '../core/commands/command.ts';
+import type { DebriefSource } from '../core/debrief/debriefSource.ts';
 import type { RunFile } from '../core/recording/recording.ts';
 import type { Verification } from '../core/recording/verifyRun.ts';
 import type { RunResult } from '../core/run/result.ts';
 import type { Scenario } from '../core/scenario/schema.ts';
+import type { StoredRun } from '../storage/storedRun.ts';
+import type { LibraryService } from './library/libraryService.ts';
 import type { QuerySwitches } from './querySwitches.ts';
 import type { Coaching, LiveRun, Slowdown } from './run/LiveRun.ts';
 import type { MountStage } from './run/stagePort.ts';
@@ -16,14 +19,10 @@ export interface RunChoice {
   readonly seed: number;
 }
 
-/** A run that is kept in this browser. */
-export interface KeptRun {
-  readonly runId: string;
-  readonly title: string;
-  readonly startedAt: string;
-  readonly seconds: number;
-  /** One sentence when it cannot be opened, or null. */
-  readonly fault: string | null;
+/** Runs that are kept in this browser: those that can go on where they were broken off, and the finished ones, the newest first. */
+export interface KeptRuns {
+  readonly brokenOff: readonly StoredRun[];
+  readonly finished: readonly StoredRun[];
 }
 
 /** A rule of the rule book, as it is told to a person. */
@@ -54,11 +53,12 @@ export interface Services {
   readonly switches: QuerySwitches;
   readonly scenarios: readonly Scenario[];
   startRun(choice: RunChoice): Promise<LiveRun>;
-  keptRuns(): Promise<{ readonly brokenOff: readonly KeptRun[]; readonly finished: readonly KeptRun[] }>;
+  keptRuns(): Promise<KeptRuns>;
   resumeRun(runId: string): Promise<Result<LiveRun, string>>;
   /** Recording of a kept run; a broken-off one is thereby closed. */
-  openKept(runId: string): Promise<Result<RunFile, string>>;
-  deleteRun(runId: string): Promise<void>;
+  openKept(key: string): Promise<Result<RunFile, string>>;
+  deleteRun(key: string): Promise<void>;
+  readonly library: LibraryService;
   readonly mountStage: MountStage;
   openFile(file: File): Promise<Result<OpenedFile, string>>;
   saveFile(file: RunFile): Promise<void>;
@@ -66,5 +66,7 @@ export interface Services {
   verify(file: RunFile, onShare: OnShare): Replaying<Verification>;
   /** What a recording without a result came to, by playing it again. */
   replayResult(file: RunFile, onShare: OnShare): Replaying<RunResult>;
+  /** Begins to play a recording for its debrief; to be stopped when the page is left. */
+  openDebrief(file: RunFile): DebriefSource;
   isSameSimulation(file: RunFile): boolean;
 }

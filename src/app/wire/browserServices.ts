@@ -3,7 +3,9 @@ import { RunStore } from '../../storage/RunStore.ts';
 import type { QuerySwitches } from '../querySwitches.ts';
 import type { Services } from '../services.ts';
 import { beginRun, continueRun } from './beginRun.ts';
+import { openDebrief } from './debriefClient.ts';
 import { keptRuns, openKept } from './keptRuns.ts';
+import { libraryService } from './library/libraryService.ts';
 import { stageMounter } from './mountStage.ts';
 import { openFile } from './openFile.ts';
 import { resultBeside, verifyBeside } from './replayClient.ts';
@@ -20,14 +22,16 @@ export function browserServices(switches: QuerySwitches): Services {
     startRun: async (choice) => beginRun(await opened, choice),
     keptRuns: async () => keptRuns(await opened),
     resumeRun: async (runId) => continueRun(await opened, runId),
-    openKept: async (runId) => openKept(await opened, runId),
-    deleteRun: async (runId) => void (await (await opened).delete(runId)),
+    openKept: async (key) => openKept(await opened, key),
+    deleteRun: async (key) => void (await (await opened).delete(key)),
+    library: libraryService(opened),
     mountStage: stageMounter(switches.renderer),
     openFile,
     saveFile,
     ruleWords,
     verify: verifyBeside,
     replayResult: resultBeside,
+    openDebrief,
     isSameSimulation: (file) => isSameSimulation(file.header),
   };
 }

@@ -3,6 +3,7 @@ import type { RemedyId } from '../commands/command.ts';
 import type { Reach } from '../ledger/surface.ts';
 import type { Severity } from '../ledger/break.ts';
 import type { TaskId } from '../procedure/observation.ts';
+import type { ClearanceThing } from '../room/clearanceThings.ts';
 
 /** A break from its root until nothing of it was left, or the end of the log (`open`). */
 export interface BreakSpan {
@@ -71,7 +72,7 @@ export interface NearMiss {
   readonly step: number;
   readonly side: Side;
   /** What it came near, as in the trace's clearances, and in words. */
-  readonly thing: string;
+  readonly thing: ClearanceThing;
   readonly words: string;
   readonly metres: number;
 }

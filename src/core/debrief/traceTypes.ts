@@ -1,4 +1,5 @@
 import type { Side } from '../base/side.ts';
+import type { ClearanceThing } from '../room/clearanceThings.ts';
 import type { RoomPicture, SurfaceMark } from '../room/picture.ts';
 import type { Scenario } from '../scenario/schema.ts';
 
@@ -12,9 +13,9 @@ export interface HandPath {
 /** Closest approach of one hand and its forearm to one unsterile thing, one value for each sample (every 4 steps), in metres. */
 export interface ClearanceSeries {
   readonly side: Side;
-  readonly thing: string;
+  readonly thing: ClearanceThing;
   readonly steps: Float64Array;
-  /** 0 in touch. */
+  /** 0 in touch; Infinity beyond 0.3 m. */
   readonly metres: Float64Array;
 }
 

@@ -13,11 +13,12 @@ export type Change =
   /** The remedy had been done by the end of that step; things with their generation (`glove.left#1`). */
   | { readonly kind: 'remedy'; readonly remedy: RemedyId; readonly things: readonly string[]; readonly step: number };
 
-/** A surface, or a thing, that fared otherwise than in the run. */
+/** A surface, with the thing it is part of: "left glove, fingers", "the left glove". After an inserted remedy it also stands for what takes its place. */
 export interface Spared {
   readonly surface: string;
   readonly thing: string;
   readonly words: string;
+  readonly prose: string;
 }
 
 /** What would then have become of the run. Nothing else is thought to change: the hands make the same movements. */

@@ -1,0 +1,17 @@
+import { DebriefOfRun } from '../../core/debrief/DebriefOfRun.ts';
+import type { DebriefSource } from '../../core/debrief/debriefSource.ts';
+import type { RunFile } from '../../core/recording/recording.ts';
+import type { DebriefReply, DebriefRequest } from './debriefMessages.ts';
+
+/** Plays a recording in a worker for its debrief; the first seconds can be shown at once. */
+export function openDebrief(file: RunFile): DebriefSource {
+  const worker = new Worker(new URL('./debriefWorker.ts', import.meta.url), { type: 'module' });
+  const debrief = new DebriefOfRun(file, () => worker.terminate());
+  worker.addEventListener('message', ({ data }: MessageEvent<DebriefReply>) => {
+    if (data.kind === 'news') debrief.take(data.news);
+    else debrief.end();
+  });
+  worker.addEventListener('error', () => debrief.fail('The replay could not be started in this browser.'));
+  worker.postMessage({ file } satisfies DebriefRequest);
+  return debrief;
+}

@@ -1,0 +1,63 @@
+import type { Break } from '../ledger/break.ts';
+import { indexOf, surfaceOf } from './logIndex.ts';
+import { outcomeWords } from './outcomeWords.ts';
+import { remedyFor, type RemedyChoice } from './remedyFor.ts';
+import type { RunLog } from './runLog.ts';
+import { clockWords, wholeOf } from './surfaceWords.ts';
+import { whatIf } from './whatIf.ts';
+import type { Alternative, Change } from './whatIfTypes.ts';
+
+/**
+ * What could have gone otherwise about a break: that it had not happened, and each fitting remedy once the touch that caused it was
+ * over. Each comes with what it would have changed.
+ */
+export function alternatives(log: RunLog, number: number): Alternative[] {
+  const { ledger } = indexOf(log);
+  const known = ledger.breaks[number - 1];
+  if (!known) return [];
+  const undone = told(log, { kind: 'undoBreak', number }, `${avoidedWords(log, known)} at ${clockWords(known.step)}.`);
+  return [...remediesOf(log, known).map((choice) => remedyBy(log, choice, rootOver(log, known))), undone];
+}
+
+/** A remedy done by a step, with what it would have changed. */
+export const remedyBy = (log: RunLog, { remedy, things, words }: RemedyChoice, step: number): Alternative =>
+  told(log, { kind: 'remedy', remedy, things, step }, `${words} by ${clockWords(step)}.`);
+
+function told(log: RunLog, change: Change, title: string): Alternative {
+  const outcome = whatIf(log, change);
+  return { change, title, sentence: outcomeWords(outcome), outcome };
+}
+
+/** Remedies that answer what the mishap itself spoiled, as its rule names them. */
+function remediesOf(log: RunLog, known: Break): RemedyChoice[] {
+  const fitting = indexOf(log).rules.find(({ id }) => id === known.rule)?.remedies ?? [];
+  const step = rootOver(log, known);
+  const choices = new Map<string, RemedyChoice>();
+  for (const { surface, depth } of known.spread) {
+    const choice = depth === 0 ? remedyFor(log, surfaceOf(log, surface), step) : null;
+    if (choice && fitting.includes(choice.remedy)) choices.set(choice.things.join(' '), choice);
+  }
+  return [...choices.values()];
+}
+
+/** Step at which the touches of the root were over, or of the root itself while they last. */
+function rootOver(log: RunLog, known: Break): number {
+  const { ledger, touchOf } = indexOf(log);
+  const ends = ledger.rootFacts(known.number).flatMap((place) => {
+    const fact = log.facts[place]!;
+    return fact.kind === 'touch.began' && fact.step === known.step ? [touchOf.get(fact.touch)!.toStep] : [];
+  });
+  const over = Math.max(known.step, ...ends);
+  return over >= log.steps - 1 ? known.step : over;
+}
+
+/** How the break would have been avoided, as a clause. */
+function avoidedWords(log: RunLog, known: Break): string {
+  const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+  const lost = capital(wholeOf(surfaceOf(log, known.surface)).prose);
+  if (known.against !== null) return `${lost} kept clear of ${wholeOf(surfaceOf(log, known.against)).prose}`;
+  const trigger = indexOf(log).rules.find(({ id }) => id === known.rule)?.triggers[0];
+  if (trigger?.kind === 'drift') return 'The drape kept where it was laid';
+  if (trigger?.kind !== 'zone') return `${lost} kept as it was`;
+  return `${lost} kept ${{ belowField: 'above the field', outOfSight: 'in sight', margin: 'inside the field', offField: 'on the field', overField: 'from over the field' }[trigger.zone]}`;
+}

@@ -1,0 +1,68 @@
+import { assert } from '../base/assert.ts';
+import type { Side } from '../base/side.ts';
+import type { Fact } from '../ledger/fact.ts';
+import type { Ledger } from '../ledger/Ledger.ts';
+import type { Rule } from '../ledger/rules/rule.ts';
+import { rulesInForce } from '../ledger/rules/ruleBook.ts';
+import type { Surface } from '../ledger/surface.ts';
+import { MarkHistory } from './MarkHistory.ts';
+import type { RunLog } from './runLog.ts';
+import { sideOf } from './surfaceWords.ts';
+import type { TouchMark } from './timelineTypes.ts';
+
+/** What is looked up in a log again and again. */
+export interface LogIndex {
+  readonly rules: readonly Rule[];
+  readonly ledger: Ledger;
+  readonly history: MarkHistory;
+  readonly surfaces: ReadonlyMap<string, Surface>;
+  /** Step at which a surface was taken away; absent while it is there. */
+  readonly retired: ReadonlyMap<string, number>;
+  /** In order of beginning, and by number. */
+  readonly touches: readonly TouchMark[];
+  readonly touchOf: ReadonlyMap<number, TouchMark>;
+}
+
+const known = new WeakMap<RunLog, LogIndex>();
+
+/** The index of a log, made once. */
+export function indexOf(log: RunLog): LogIndex {
+  let index = known.get(log);
+  if (!index) known.set(log, (index = makeIndex(log)));
+  return index;
+}
+
+/** The surface of that id; asking for one that the log does not name is our own bug. */
+export function surfaceOf(log: RunLog, id: string): Surface {
+  const surface = indexOf(log).surfaces.get(id);
+  assert(surface !== undefined, `surface "${id}" in the log`);
+  return surface;
+}
+
+function makeIndex(log: RunLog): LogIndex {
+  const rules = rulesInForce(log.scenario);
+  const history = new MarkHistory(rules);
+  history.take(log.facts);
+  const { ledger } = history;
+  const surfaces = new Map(ledger.surfaces.map((surface) => [surface.id, surface]));
+  const retired = new Map(log.facts.flatMap((fact) => (fact.kind === 'surface.retired' ? [[fact.surface, fact.step] as const] : [])));
+  const spoiling = new Set(ledger.causes.flatMap(({ touch }) => (touch === null ? [] : [touch])));
+  const touches = touchMarks(log, surfaces, retired, spoiling);
+  return { rules, ledger, history, surfaces, retired, touches, touchOf: new Map(touches.map((touch) => [touch.touch, touch])) };
+}
+
+type Began = Extract<Fact, { kind: 'touch.began' }>;
+
+function touchMarks(log: RunLog, surfaces: ReadonlyMap<string, Surface>, retired: ReadonlyMap<string, number>, spoiling: ReadonlySet<number>): TouchMark[] {
+  const ends = new Map<number, number>();
+  const began: Began[] = [];
+  for (const fact of log.facts) {
+    if (fact.kind === 'touch.began') began.push(fact);
+    if (fact.kind === 'touch.ended') ends.set(fact.touch, fact.step);
+  }
+  const side = (id: string): Side | null => sideOf(surfaces.get(id)!);
+  return began.map(({ touch, step, a, b, x, y }) => {
+    const toStep = ends.get(touch) ?? Math.min(retired.get(a) ?? Infinity, retired.get(b) ?? Infinity, Math.max(step, log.steps - 1));
+    return { touch, fromStep: step, toStep, a, b, x, y, side: side(a) ?? side(b), spoils: spoiling.has(touch) };
+  });
+}
