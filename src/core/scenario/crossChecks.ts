@@ -16,7 +16,7 @@ const CLEAR_M = 0.06;
 
 /** What no single field can say: whether the parts fit each other. Empty when they do. `ruleIds` null leaves `rulesOff` unjudged. */
 export function crossChecks(scenario: Scenario, ruleIds: readonly string[] | null): readonly Problem[] {
-  const checks: readonly Check[] = [bedChecks, siteChecks, standingChecks, operatorChecks, drapeChecks, cordChecks, itemChecks, cueChecks];
+  const checks: readonly Check[] = [bedChecks, siteChecks, standingChecks, operatorChecks, drapeChecks, cordChecks, itemChecks, cueChecks, lookAlikeChecks];
   return [...checks.flatMap((check) => check(scenario)), ...ruleChecks(scenario, ruleIds)];
 }
 
@@ -86,6 +86,18 @@ const cordChecks: Check = (scenario) => [
 
 const cueChecks: Check = (scenario) =>
   scenario.cues.flatMap((cue, k) => (cue.atS > scenario.minutes * 60 ? [problem(`cues[${k}].atS`, String(cue.atS), `0 to ${scenario.minutes * 60}, within the minutes foreseen`)] : []));
+
+/** A report must be caused by one look-alike only, and an itch looks like nothing. */
+const lookAlikeChecks: Check = ({ cues, noticing }) => {
+  const planted = cues.map((cue, k) => ({ ...cue, k })).filter(({ lookAlike }) => lookAlike);
+  const feints = planted.filter(({ kind }) => kind === 'itch').map(({ k }) => problem(`cues[${k}].lookAlike`, 'true', 'false for an itch, which nobody can take for a break'));
+  const inOrder = [...planted].sort((a, b) => a.atS - b.atS || a.k - b.k);
+  const crowded = inOrder.flatMap(({ atS, k }, n) => {
+    const free = n === 0 ? 0 : inOrder[n - 1]!.atS + noticing.windowS;
+    return n > 0 && atS <= free ? [problem(`cues[${k}].atS`, String(atS), `later than ${free}, when the window of the look-alike before it is over`)] : [];
+  });
+  return [...feints, ...crowded];
+};
 
 function ruleChecks({ rulesOff }: Scenario, ruleIds: readonly string[] | null): readonly Problem[] {
   return rulesOff.flatMap((id, k) => {

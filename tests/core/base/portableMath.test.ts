@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { acos, atan, atan2, cos, exp, length, PI, sin } from '../../../src/core/base/portableMath.ts';
+import { acos, atan, atan2, cos, exp, length, log, PI, sin } from '../../../src/core/base/portableMath.ts';
 import { Rng } from '../../../src/core/base/rng.ts';
 
 /** Largest absolute error of the series within a few turns: what the first left-out term of the sine comes to at 45 degrees. */
@@ -26,6 +26,16 @@ describe('Published values', () => {
     near(exp(10) / 22026.465794806718, 1);
     near(exp(-20) / 2.061153622438558e-9, 1);
     expect(exp(0)).toBe(1);
+  });
+
+  it('of the natural logarithm', () => {
+    near(log(2), 0.6931471805599453);
+    near(log(10), 2.302585092994046);
+    near(log(0.5), -0.6931471805599453);
+    near(log(1e-20) / -46.05170185988092, 1);
+    near(log(1e300) / 690.7755278982137, 1);
+    near(log(1.0001), 0.000099995000333308, 1e-16);
+    expect(log(1)).toBe(0);
   });
 
   it('of the arc functions', () => {
@@ -95,6 +105,12 @@ describe('Identities and the engine’s own functions', () => {
       near(atan2(y, x), Math.atan2(y, x));
     }
     for (const x of some(2000, -1, 1)) near(acos(x), Math.acos(x));
+  });
+
+  it('logarithm, relative to its size', () => {
+    for (const x of some(2000, 1e-6, 1)) near(log(x) / Math.log(x), 1, 1e-14);
+    for (const x of some(2000, 1.5, 1e9)) near(log(x) / Math.log(x), 1, 1e-14);
+    for (const x of some(200, -20, 20)) near(log(exp(x)), x);
   });
 
   it('e to a power, relative to its size', () => {
