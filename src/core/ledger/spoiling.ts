@@ -63,6 +63,7 @@ function spoil(state: LedgerState, blows: Blow[]): void {
   }
 }
 
-function addCause(state: LedgerState, cause: Omit<Cause, 'step' | 'fact'>): void {
-  state.causes.push({ step: state.step, fact: state.factCount, ...cause });
+/** Written out field by field: a long log has tens of thousands, and what-if makes them anew. */
+function addCause(state: LedgerState, { surface, from, touch, rule, break: number }: Omit<Cause, 'step' | 'fact'>): void {
+  state.causes.push({ step: state.step, fact: state.factCount, surface, from, touch, rule, break: number });
 }

@@ -47,13 +47,19 @@ export class RuleIndex {
   }
 }
 
-const allowed = new Map<string, { readonly leaves: SurfaceKind | null }>();
+/** By one kind and then the other, since putting names together takes most of the time of a look-up. */
+const allowed = new Map<SurfaceKind, Map<SurfaceKind, { readonly leaves: SurfaceKind | null }>>();
+const allow = (a: SurfaceKind, b: SurfaceKind, leaves: { readonly leaves: SurfaceKind | null }): void => {
+  const others = allowed.get(a) ?? new Map<SurfaceKind, { readonly leaves: SurfaceKind | null }>();
+  allowed.set(a, others.set(b, leaves));
+};
 for (const pair of ALLOWED_PAIRS)
   for (const a of pair.a)
     for (const b of pair.b) {
       const leaves = { leaves: pair.leavesField ? a : null };
-      allowed.set(`${a} ${b}`, leaves).set(`${b} ${a}`, leaves);
+      allow(a, b, leaves);
+      allow(b, a, leaves);
     }
 
 /** Whether a touch of two kinds is harmless for good, and which of them has thereby left the field; undefined when rules decide. */
-export const allowedTouch = (a: SurfaceKind, b: SurfaceKind): { readonly leaves: SurfaceKind | null } | undefined => allowed.get(`${a} ${b}`);
+export const allowedTouch = (a: SurfaceKind, b: SurfaceKind): { readonly leaves: SurfaceKind | null } | undefined => allowed.get(a)?.get(b);
