@@ -4,6 +4,7 @@ import type { Zone } from '../ledger/fact.ts';
 import { HAND_PARTS } from './handShape.ts';
 import { levelAt } from './level.ts';
 import type { Scene } from './scene.ts';
+import { isHidden } from './sight.ts';
 import type { Slot, Slots } from './surfaces.ts';
 import type { Arm } from './arm.ts';
 
@@ -84,11 +85,12 @@ export class ZoneWatch {
     const x = world.bodyX[body]!;
     const y = world.bodyY[body]!;
     const level = levelAt(this.scene, humpX, x);
-    const high = scenario.operator.faceM + 0.16;
+    const hidden = isHidden(this.scene, side, this.isIn(this.slots.hand[side].palm, 'outOfSight') ? BACK_M : 0);
     for (const part of HAND_PARTS) {
       const slot = this.slots.hand[side][part];
+      // A hand under something is below its level as well: what hides it says more.
+      this.set(slot, 'outOfSight', hidden, !hidden, x, y);
       this.set(slot, 'belowField', y < level, y > level + BACK_M, x, y);
-      this.set(slot, 'outOfSight', y > high, y < high - BACK_M, x, y);
     }
     const share = 1 - scenario.policy.sleeveAboveElbowM / (scenario.operator.upperArmM * scenario.operator.foreshortening);
     const ax = arm.shoulderX + (arm.elbowX - arm.shoulderX) * share;
@@ -108,19 +110,24 @@ export class ZoneWatch {
     for (const slot of needle >= 0 ? [solid, needle] : [solid]) this.set(slot, 'offField', below, !below, x, y);
   }
 
-  /** A stretch of cord is off the field where it hangs over the edge or lies on a bare rail; back on it once it is inside the margin. */
+  /**
+   * A stretch of cord is off the field where it hangs over the edge or lies on a bare rail, not where it is carried over them; back on
+   * it once it is inside the margin.
+   */
   private watchCord(): void {
     const { world, cord, layout, scenario } = this.scene;
     const start = world.strandStart(cord);
     const side: Side = scenario.room.machine.outletXM >= 0 ? 'left' : 'right';
     const crest = layout.crest[side];
-    const onRail = this.railIsBare(side) ? layout.rails[side].radius + scenario.cord.radiusM + ON_RAIL_M : 0;
+    const near = scenario.cord.radiusM + ON_RAIL_M;
+    const onRail = this.railIsBare(side) ? layout.rails[side].radius + near : 0;
     for (let k = 0, links = world.strandSize(cord) - 1; k < links; k++) {
       const x = (world.x[start + k]! + world.x[start + k + 1]!) / 2;
       const y = (world.y[start + k]! + world.y[start + k + 1]!) / 2;
       const past = signOf(side) * (x - crest.x);
-      const edge = y > crest.y - CREST_M ? -onRail : 0;
-      this.set(this.slots.cord + k, 'offField', past > edge, past < -onRail - scenario.policy.marginM, x, y);
+      const lies = Math.abs(past) < onRail && y > crest.y - CREST_M && y < crest.y + near;
+      const hangs = past > 0 && y < crest.y;
+      this.set(this.slots.cord + k, 'offField', lies || hangs, past < -onRail - scenario.policy.marginM, x, y);
     }
   }
 
