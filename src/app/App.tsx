@@ -1,5 +1,8 @@
 import { useRef, useState } from 'preact/hooks';
 import type { RunFile } from '../core/recording/recording.ts';
+import type { Scenario } from '../core/scenario/schema.ts';
+import { LazyDebrief } from './debrief/LazyDebrief.tsx';
+import { LibraryPage } from './library/LibraryPage.tsx';
 import { ReportPage } from './report/ReportPage.tsx';
 import type { LiveRun } from './run/LiveRun.ts';
 import { RunPage } from './run/RunPage.tsx';
@@ -8,11 +11,11 @@ import type { Services } from './services.ts';
 import { StartPage } from './start/StartPage.tsx';
 import { usePageHistory } from './usePageHistory.ts';
 
-type Page = { readonly name: 'start' } | { readonly name: 'run'; readonly live: LiveRun } | { readonly name: 'report'; readonly file: RunFile };
+type Page = { readonly name: 'start' } | { readonly name: 'runs' } | { readonly name: 'run'; readonly live: LiveRun } | { readonly name: 'report' | 'debrief'; readonly file: RunFile };
 
 const START: Page = { name: 'start' };
 
-/** The three pages and the ways between them. */
+/** The pages and the ways between them. */
 export function App({ services }: { readonly services: Services }) {
   const [page, setPage] = useState<Page>(START);
   const removeHook = useRef<() => void>(() => {});
@@ -23,20 +26,16 @@ export function App({ services }: { readonly services: Services }) {
   };
   usePageHistory(page.name, toStart);
 
-  const again = async (file: RunFile, seed: 'same' | 'new'): Promise<void> => {
-    const { scenario } = file.header;
-    const live = await services.startRun({
-      scenario,
-      coaching: scenario.coaching,
-      slowdown: 1,
-      seed: seed === 'same' ? file.header.seed : crypto.getRandomValues(new Uint32Array(1))[0]!,
-    });
-    setPage({ name: 'run', live });
+  const begin = async (scenario: Scenario, coaching: Scenario['coaching'], seed = crypto.getRandomValues(new Uint32Array(1))[0]!): Promise<void> => {
+    setPage({ name: 'run', live: await services.startRun({ scenario, coaching, slowdown: 1, seed }) });
   };
+  const again = ({ header: { scenario, seed } }: RunFile, which: 'same' | 'new'): Promise<void> => begin(scenario, scenario.coaching, which === 'same' ? seed : undefined);
 
   switch (page.name) {
     case 'start':
-      return <StartPage services={services} onRun={(live) => setPage({ name: 'run', live })} onReport={(file) => setPage({ name: 'report', file })} />;
+      return <StartPage services={services} onRun={(live) => setPage({ name: 'run', live })} onReport={(file) => setPage({ name: 'report', file })} onRuns={() => setPage({ name: 'runs' })} />;
+    case 'runs':
+      return <LibraryPage services={services} onReport={(file) => setPage({ name: 'report', file })} onBack={toStart} />;
     case 'run':
       return (
         <RunPage
@@ -55,6 +54,8 @@ export function App({ services }: { readonly services: Services }) {
         />
       );
     case 'report':
-      return <ReportPage key={page.file.header.runId} services={services} file={page.file} onAgain={(seed) => void again(page.file, seed)} onBack={toStart} />;
+      return <ReportPage key={page.file.header.runId} services={services} file={page.file} onAgain={(seed) => void again(page.file, seed)} onDebrief={() => setPage({ name: 'debrief', file: page.file })} onBack={toStart} />;
+    case 'debrief':
+      return <LazyDebrief key={page.file.header.runId} services={services} file={page.file} onReport={() => setPage({ name: 'report', file: page.file })} onPractise={(scenario, coaching) => void begin(scenario, coaching)} />;
   }
 }

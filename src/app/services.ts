@@ -67,6 +67,6 @@ export interface Services {
   /** What a recording without a result came to, by playing it again. */
   replayResult(file: RunFile, onShare: OnShare): Replaying<RunResult>;
   /** Begins to play a recording for its debrief; to be stopped when the page is left. */
-  openDebrief(file: RunFile): DebriefSource;
+  openDebrief(file: RunFile): Promise<DebriefSource>;
   isSameSimulation(file: RunFile): boolean;
 }

@@ -2,9 +2,13 @@ import { packCommands } from '../core/recording/packedCommands.ts';
 import type { RunFile, RunHeader } from '../core/recording/recording.ts';
 import type { RunIncrement } from '../core/recording/Recorder.ts';
 import type { RunSnapshot } from '../core/run/contract.ts';
+import { writeRunFile } from '../core/recording/writeRunFile.ts';
+import { latestVersion, MIGRATIONS } from '../core/recording/migrations.ts';
+import { contentHashOf } from './contentHash.ts';
 import { partsOf, RECORD_VERSION, writeWhole, type PartRecord, type RunDatabase } from './database.ts';
-import { dropOldRuns } from './dropOldRuns.ts';
+import { zipText } from './gzip.ts';
 import type { RunLocks } from './runLocks.ts';
+import { NO_HASH, summaryOf } from './runSummary.ts';
 import { INTERRUPTED, storeFault } from './storeFault.ts';
 
 class Interrupted extends Error {}
@@ -38,7 +42,7 @@ export class RunJournal {
     return this.inTurn((database) => this.flush(database));
   }
 
-  /** Writes the whole finished run in place of its parts; the oldest finished runs make room. Frees the run. */
+  /** Writes the whole finished run, as a file, in place of its parts. Frees the run. */
   async finish(run: RunFile): Promise<string | null> {
     const notice = await this.inTurn((database) => this.replace(database, run));
     this.locks.release(this.header.runId);
@@ -80,7 +84,9 @@ export class RunJournal {
       if ((before?.steps ?? 0) !== stretch.fromStep) throw new Interrupted();
       const part = before?.parts ?? 0;
       await transaction.objectStore('parts').put(this.partRecord(part, stretch));
-      await transaction.objectStore('runs').put({ version: RECORD_VERSION, runId, header: this.header, parts: part + 1, steps: stretch.toStep, result: null });
+      const run = { version: RECORD_VERSION, runId, shape: latestVersion(MIGRATIONS), header: this.header, parts: part + 1, steps: stretch.toStep, result: null };
+      await transaction.objectStore('runs').put(run);
+      await transaction.objectStore('summaries').put(summaryOf(runId, run, NO_HASH)!);
       if (snapshot) await transaction.objectStore('snapshots').put({ version: RECORD_VERSION, runId, snapshot });
     });
     this.waiting = this.waiting.slice(increments.length);
@@ -89,14 +95,16 @@ export class RunJournal {
 
   private async replace(database: RunDatabase, run: RunFile): Promise<void> {
     const { runId } = this.header;
+    const zipped = await zipText(writeRunFile(run));
+    const summary = summaryOf(runId, run, contentHashOf(run))!;
     await writeWhole(database, async (transaction) => {
       await transaction.objectStore('parts').delete(partsOf(runId));
-      await transaction.objectStore('parts').put(this.partRecord(0, { ...run, fromStep: 0, toStep: run.steps }));
-      await transaction.objectStore('runs').put({ version: RECORD_VERSION, runId, header: run.header, parts: 1, steps: run.steps, result: run.result });
+      await transaction.objectStore('runs').delete(runId);
       await transaction.objectStore('snapshots').delete(runId);
+      await transaction.objectStore('bodies').put({ version: RECORD_VERSION, key: runId, zipped });
+      await transaction.objectStore('summaries').put(summary);
     });
     this.waiting = [];
-    await dropOldRuns(database);
   }
 
   private partRecord(part: number, stretch: RunIncrement): PartRecord {

@@ -3,7 +3,6 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { resumeRun } from '../../src/core/recording/resumeRun.ts';
 import { verifyRun } from '../../src/core/recording/verifyRun.ts';
 import type { LoadedRun } from '../../src/storage/assembleRun.ts';
-import { FINISHED_RUNS_MAX } from '../../src/storage/dropOldRuns.ts';
 import type { RunJournal } from '../../src/storage/RunJournal.ts';
 import { RunStore } from '../../src/storage/RunStore.ts';
 import { makeFakeRun, type FakeRun } from '../core/recording/support/FakeRun.ts';
@@ -35,7 +34,7 @@ describe('A run is kept as it is played', () => {
     const { recorder, run, writes } = playInto(await (await RunStore.open()).begin(testHeader()), 600);
     expect(await Promise.all(writes)).toEqual(Array(10).fill(null));
     const store = await RunStore.open();
-    expect(await store.brokenOff()).toEqual([{ runId: 'run-1', title: 'Ein Übungsfeld', startedAt: '2026-02-03T10:20:30Z', steps: 600, finished: false, fault: null }]);
+    expect(await store.brokenOff()).toMatchObject([{ key: 'run-1', runId: 'run-1', title: 'Ein Übungsfeld', startedAt: '2026-02-03T10:20:30Z', seconds: 5, finished: false, inParts: true, fault: null }]);
     expect(await loaded(store)).toEqual({ recording: recorder.soFar(), snapshot: run.snapshot(), fault: null });
   });
 
@@ -65,7 +64,7 @@ describe('A run is kept as it is played', () => {
     await journal.finish(run);
     expect((await loaded(store)).recording).toEqual(run);
     expect(await store.brokenOff()).toEqual([]);
-    expect(await store.list()).toMatchObject([{ runId: 'run-1', finished: true, steps: 500 }]);
+    expect(await store.list()).toMatchObject([{ runId: 'run-1', finished: true, seconds: 500 / 120, inParts: false }]);
   });
 
   it('until it is deleted, with all its parts', async () => {
@@ -75,29 +74,45 @@ describe('A run is kept as it is played', () => {
     expect(await store.list()).toEqual([]);
     expect(await store.load('run-1')).toEqual({ ok: false, error: 'This run is no longer kept in this browser.' });
     const raw = await rawDatabase();
-    expect([await raw.count('parts'), await raw.count('snapshots')]).toEqual([0, 0]);
+    expect(await Promise.all(['runs', 'parts', 'snapshots', 'bodies', 'summaries'].map((table) => raw.count(table)))).toEqual([0, 0, 0, 0, 0]);
   });
 
-  it('and only the oldest finished runs make room', async () => {
+  it('however many there are: finished runs are never dropped by themselves', async () => {
     const store = await RunStore.open();
     await Promise.all(playInto(await store.begin(testHeader('broken-off')), 60).writes);
     const run = finishedRun(10);
-    for (let k = 0; k <= FINISHED_RUNS_MAX; k++) {
+    for (let k = 0; k < 60; k++) {
       const header = { ...run.header, runId: `run-${k}`, startedAt: `2026-03-01T10:00:${String(k).padStart(2, '0')}Z` };
       await (await store.begin(header)).finish({ ...run, header });
     }
     const runs = await store.list();
-    expect(runs).toHaveLength(FINISHED_RUNS_MAX + 1);
-    expect(runs.map(({ runId }) => runId)).not.toContain('run-0');
-    expect(runs.at(-1)?.runId).toBe('broken-off');
+    expect(runs.map(({ runId }) => runId)).toEqual([...Array.from({ length: 60 }, (_, k) => `run-${59 - k}`), 'broken-off']);
+    expect(await store.brokenOff()).toHaveLength(1);
+  });
+
+  it('and its line can be listed without its recording being read', async () => {
+    const store = await RunStore.open();
+    await (await store.begin(testHeader())).finish(finishedRun(500));
+    const { get, getAll } = objectStores();
+    const original = { get, getAll };
+    const read: string[] = [];
+    const spies = (['get', 'getAll'] as const).map((name) =>
+      vi.spyOn(objectStores(), name).mockImplementation(function (this: IDBObjectStore, ...asked: unknown[]) {
+        read.push(this.name);
+        return original[name].apply(this, asked as never);
+      }),
+    );
+    expect(await store.list()).toHaveLength(1);
+    for (const spy of spies) spy.mockRestore();
+    expect(read).toEqual(['summaries']);
   });
 });
 
 describe('When the page is killed', () => {
   it('between any two writes, what was written is whole', async () => {
     const { put } = objectStores();
-    // Of each half second a part and the list are written, and every second a snapshot as well.
-    const stepsKept = [0, 0, 60, 60, 60, 120, 120, 180, 180, 180, 240];
+    // Of each half second a part, its run and its line are written, and every second a snapshot as well.
+    const stepsKept = [0, 0, 0, 60, 60, 60, 60, 120, 120, 120, 180, 180, 180, 180, 240];
     for (const [survives, steps] of stepsKept.entries()) {
       freshDatabase();
       const journal = await (await RunStore.open()).begin(testHeader());
@@ -169,7 +184,7 @@ describe('Two windows', () => {
     expect(second.notice).toBe('This run is open in another window, which keeps it.');
     await Promise.all(playInto(second, 120).writes);
     await journal.close();
-    expect(await other.brokenOff()).toMatchObject([{ runId: 'run-1', steps: 120 }]);
+    expect(await other.brokenOff()).toMatchObject([{ runId: 'run-1', seconds: 1 }]);
   });
 });
 

@@ -26,7 +26,7 @@ async function damage(table: string, key: IDBValidKey, change: Change): Promise<
 /** Everything in the database, to see that reading leaves it alone. */
 async function everything(): Promise<unknown> {
   const raw = await rawDatabase();
-  const all = [await raw.getAll('runs'), await raw.getAll('parts'), await raw.getAll('snapshots')];
+  const all = [await raw.getAll('runs'), await raw.getAll('parts'), await raw.getAll('snapshots'), await raw.getAll('bodies')];
   raw.close();
   return all;
 }
@@ -74,6 +74,7 @@ describe('A damaged kept run', () => {
 
   it('does not keep the other runs from being listed', async () => {
     await damage('runs', 'run-1', (run) => ({ ...run, header: null }));
+    await damage('summaries', 'run-1', () => ({ key: 'run-1', title: 7 }));
     const store = await RunStore.open();
     const { recorder } = playFor(60, testHeader('run-2'));
     await (await store.begin(testHeader('run-2'))).append(recorder.takeIncrement()!);
@@ -90,6 +91,7 @@ describe('A damaged kept run', () => {
 describe('What a newer trainer kept', () => {
   it('as a record is named and left alone', async () => {
     await damage('runs', 'run-1', (run) => ({ ...run, version: 2 }));
+    await damage('summaries', 'run-1', (line) => ({ ...line, version: 2, verdict: 'other' }));
     const before = await everything();
     const store = await RunStore.open();
     expect(await store.load('run-1')).toEqual({ ok: false, error: 'This run was kept by a newer trainer; it is left as it is and can be opened with that one.' });
@@ -98,7 +100,7 @@ describe('What a newer trainer kept', () => {
   });
 
   it('as a whole database leaves the trainer usable, with a notice', async () => {
-    (await rawDatabase(2)).close();
+    (await rawDatabase(3)).close();
     const store = await RunStore.open();
     expect(store.notice).toBe('The runs kept in this browser belong to a newer trainer and are left as they are; save each run as a file.');
     await expectUsable(store);
@@ -111,7 +113,7 @@ describe('A newer trainer in another window', () => {
     const journal = await store.begin(testHeader('run-2'));
     const { run, recorder } = playFor(60, testHeader('run-2'));
     expect(await journal.append(recorder.takeIncrement()!)).toBeNull();
-    const newer = await rawDatabase(2);
+    const newer = await rawDatabase(3);
     play(run, recorder, 120);
     expect(await journal.append(recorder.takeIncrement()!)).toMatch(/^The browser closed its store of runs .*\.$/);
     expect(await newer.count('parts', IDBKeyRange.bound(['run-2', 0], ['run-2', 9]))).toBe(1);

@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
+import type { StoredRun } from '../../storage/storedRun.ts';
 import { clockText } from '../parts/clockText.ts';
 import { dateText } from '../parts/dateText.ts';
-import type { KeptRun } from '../services.ts';
 
 interface BrokenOffRunsProps {
-  readonly runs: readonly KeptRun[];
-  readonly onResume: (runId: string) => void;
-  readonly onClose: (runId: string) => void;
-  readonly onDelete: (runId: string) => void;
+  readonly runs: readonly StoredRun[];
+  readonly onResume: (key: string) => void;
+  readonly onClose: (key: string) => void;
+  readonly onDelete: (key: string) => void;
 }
 
 /** Runs that were broken off by closing the page or leaving: go on, close with a report, or delete. */
@@ -19,7 +19,7 @@ export function BrokenOffRuns({ runs, onResume, onClose, onDelete }: BrokenOffRu
       <h2 id="broken-off-head">Broken off</h2>
       <ul>
         {runs.map((run) => (
-          <li key={run.runId}>
+          <li key={run.key}>
             <span class="broken-off-words">
               <strong>{run.title || 'A run'}</strong>
               <span class="small">
@@ -27,14 +27,14 @@ export function BrokenOffRuns({ runs, onResume, onClose, onDelete }: BrokenOffRu
               </span>
             </span>
             <span class="broken-off-actions">
-              {!run.fault && <button onClick={() => onResume(run.runId)}>Go on</button>}
-              {!run.fault && <button onClick={() => onClose(run.runId)}>Close and see the report</button>}
-              {asked === run.runId ? (
-                <button class="warn" onClick={() => onDelete(run.runId)}>
+              {!run.fault && <button onClick={() => onResume(run.key)}>Go on</button>}
+              {!run.fault && <button onClick={() => onClose(run.key)}>Close and see the report</button>}
+              {asked === run.key ? (
+                <button class="warn" onClick={() => onDelete(run.key)}>
                   Delete for good
                 </button>
               ) : (
-                <button onClick={() => setAsked(run.runId)}>Delete</button>
+                <button onClick={() => setAsked(run.key)}>Delete</button>
               )}
             </span>
           </li>

@@ -16,10 +16,11 @@ interface StartPageProps {
   readonly services: Services;
   readonly onRun: (live: LiveRun) => void;
   readonly onReport: (file: RunFile) => void;
+  readonly onRuns: () => void;
 }
 
 /** Where one chooses what to practise, or opens what was practised. */
-export function StartPage({ services, onRun, onReport }: StartPageProps) {
+export function StartPage({ services, onRun, onReport, onRuns }: StartPageProps) {
   const choice = useRunChoice(services);
   const kept = useKeptRuns(services);
   const work = useWork();
@@ -47,7 +48,7 @@ export function StartPage({ services, onRun, onReport }: StartPageProps) {
       <main class="start-main">
         <BrokenOffRuns runs={kept.runs.brokenOff} onResume={resume} onClose={openKept} onDelete={(runId) => void services.deleteRun(runId).then(kept.refresh)} />
         <RunChoiceForm choice={choice} busy={work.busy} onStart={start} />
-        <EarlierRuns runs={kept.runs.finished} onOpen={openKept} />
+        <EarlierRuns runs={kept.runs.finished} onOpen={openKept} onAll={onRuns} />
         <OpenFile trouble={work.trouble} onFile={openFile} />
       </main>
     </div>

@@ -1,10 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { KeptRun, Services } from '../services.ts';
-
-interface KeptRuns {
-  readonly brokenOff: readonly KeptRun[];
-  readonly finished: readonly KeptRun[];
-}
+import type { KeptRuns, Services } from '../services.ts';
 
 /** Runs in this browser, read when the page opens and on demand. */
 export function useKeptRuns(services: Services): { readonly runs: KeptRuns; readonly refresh: () => void } {

@@ -3,7 +3,6 @@ import { RunStore } from '../../storage/RunStore.ts';
 import type { QuerySwitches } from '../querySwitches.ts';
 import type { Services } from '../services.ts';
 import { beginRun, continueRun } from './beginRun.ts';
-import { openDebrief } from './debriefClient.ts';
 import { keptRuns, openKept } from './keptRuns.ts';
 import { libraryService } from './library/libraryService.ts';
 import { stageMounter } from './mountStage.ts';
@@ -31,7 +30,7 @@ export function browserServices(switches: QuerySwitches): Services {
     ruleWords,
     verify: verifyBeside,
     replayResult: resultBeside,
-    openDebrief,
+    openDebrief: async (file) => (await import('./debriefClient.ts')).openDebrief(file),
     isSameSimulation: (file) => isSameSimulation(file.header),
   };
 }
