@@ -8,27 +8,67 @@ import { SIDES } from '../base/side.ts';
  * over the kit table its top; beside them the operator's waist. Where a sheet lies in folds the lowest fold counts.
  */
 export function levelAt(scene: Scene, humpX: number, x: number): number {
-  const { layout, scenario, world } = scene;
+  const beside = levelBeside(scene, x);
+  if (beside !== null) return beside;
+  let lowest = Infinity;
+  for (const side of SIDES) lowest = Math.min(lowest, lowestFold(scene.world, scene.drapes[side], x));
+  return lowest < Infinity ? lowest : bareLevel(scene, humpX, x);
+}
+
+/** The same at each of `xs`, which rise evenly, in one pass over the sheets. */
+export function levelsAt(scene: Scene, humpX: number, xs: Float64Array): Float64Array {
+  const levels = new Float64Array(xs.length).fill(Infinity);
+  for (const side of SIDES) lowerToFolds(scene.world, scene.drapes[side], xs, levels);
+  for (let k = 0; k < xs.length; k++) {
+    const beside = levelBeside(scene, xs[k]!);
+    if (beside !== null) levels[k] = beside;
+    else if (levels[k] === Infinity) levels[k] = bareLevel(scene, humpX, xs[k]!);
+  }
+  return levels;
+}
+
+/** Level where no sheet decides: over the table, beside the bed, or anywhere if the policy asks for the waist; else null. */
+function levelBeside({ layout, scenario }: Scene, x: number): number | null {
   if (x > layout.kitTable.left && x < layout.kitTable.right) return layout.kitTable.top;
   const overBed = x > layout.crest.right.x && x < layout.crest.left.x;
-  if (!overBed || scenario.policy.lowerLimit === 'waist') return scenario.operator.waistM;
-  let lowest = Infinity;
-  for (const side of SIDES) lowest = Math.min(lowest, lowestFold(world, scene.drapes[side], x));
-  return lowest < Infinity ? lowest : layout.mattress.top + skinHeight(layout, x - humpX);
+  return !overBed || scenario.policy.lowerLimit === 'waist' ? scenario.operator.waistM : null;
 }
+
+const bareLevel = ({ layout }: Scene, humpX: number, x: number): number => layout.mattress.top + skinHeight(layout, x - humpX);
 
 /** Height of the lowest fold of a sheet at x, or infinity where it does not reach. */
 function lowestFold(world: World, strand: number, x: number): number {
   const nodeX = world.x;
-  const nodeY = world.y;
   const start = world.strandStart(strand);
   let lowest = Infinity;
   for (let i = start, last = start + world.strandSize(strand) - 1; i < last; i++) {
     const ax = nodeX[i]!;
     const bx = nodeX[i + 1]!;
     if ((ax - x) * (bx - x) > 0 || ax === bx) continue;
-    const y = nodeY[i]! + ((nodeY[i + 1]! - nodeY[i]!) * (x - ax)) / (bx - ax);
+    const y = heightAt(world, i, x);
     if (y < lowest) lowest = y;
   }
   return lowest;
+}
+
+/** Lowers each level to the lowest fold of the sheet there. */
+function lowerToFolds(world: World, strand: number, xs: Float64Array, levels: Float64Array): void {
+  const stride = (xs[xs.length - 1]! - xs[0]!) / (xs.length - 1);
+  const start = world.strandStart(strand);
+  for (let i = start, last = start + world.strandSize(strand) - 1; i < last; i++) {
+    const ax = world.x[i]!;
+    const bx = world.x[i + 1]!;
+    if (ax === bx) continue;
+    const from = Math.max(0, Math.floor((Math.min(ax, bx) - xs[0]!) / stride));
+    const to = Math.min(xs.length - 1, Math.ceil((Math.max(ax, bx) - xs[0]!) / stride));
+    for (let k = from; k <= to; k++) {
+      if ((ax - xs[k]!) * (bx - xs[k]!) <= 0) levels[k] = Math.min(levels[k]!, heightAt(world, i, xs[k]!));
+    }
+  }
+}
+
+/** Height of the link from node i to the next at x. */
+function heightAt({ x: nodeX, y: nodeY }: World, i: number, x: number): number {
+  const ax = nodeX[i]!;
+  return nodeY[i]! + ((nodeY[i + 1]! - nodeY[i]!) * (x - ax)) / (nodeX[i + 1]! - ax);
 }

@@ -3,7 +3,8 @@ import { armOf } from './driveHands.ts';
 import { HAND } from './handShape.ts';
 import type { HandState } from './handState.ts';
 import { THING_SHAPES } from './itemShapes.ts';
-import { levelAt } from './level.ts';
+import { keptFields, keptList, keptRow } from './keeping.ts';
+import { levelsAt } from './level.ts';
 import type { HandPicture, HandPose, ItemPicture, RoomPicture, StrandPicture, SurfaceMark } from './picture.ts';
 import type { Scene } from './scene.ts';
 import type { Surfaces } from './surfaces.ts';
@@ -25,38 +26,52 @@ export interface Sight {
 
 const LEVEL_SAMPLES = 61;
 
-/** Copies one instant out of the room. */
-export function takePicture(scene: Scene, sight: Sight): RoomPicture {
-  const { layout, scenario } = scene;
-  const { surfaces, humpX, humpY } = sight;
-  const skinX = Float64Array.from(layout.skin, ([x]) => x + humpX);
-  const skinY = Float64Array.from(layout.skin, ([, y]) => y + humpY);
-  const levelX = new Float64Array(LEVEL_SAMPLES);
-  const levelY = new Float64Array(LEVEL_SAMPLES);
-  for (let k = 0; k < LEVEL_SAMPLES; k++) {
-    levelX[k] = layout.crest.right.x - 0.2 + ((layout.crest.left.x - layout.crest.right.x + 0.4) * k) / (LEVEL_SAMPLES - 1);
-    levelY[k] = levelAt(scene, humpX, levelX[k]!);
-  }
-  const end = scene.world.strandStart(scene.cord) + scene.world.strandSize(scene.cord) - 1;
+/**
+ * Copies one instant out of the room. What is as in `before`, a picture of the same room, is taken over from it, object by object:
+ * whoever blends, compares or sends pictures sees at once that it is the same.
+ */
+export function takePicture(scene: Scene, sight: Sight, before: RoomPicture | null): RoomPicture {
+  const { layout, scenario, world, cord } = scene;
+  const { surfaces } = sight;
+  const end = world.strandStart(cord) + world.strandSize(cord) - 1;
   const slot = surfaces.slots;
   const at = (k: number): string => surfaces.upper[k]!;
+  const strands = strandPictures(scene, surfaces, before);
+  const patient = patientPicture(scene, sight, before);
   return {
     step: sight.step, scenario, torsoX: sight.torsoX,
     hands: { right: handPicture(scene, sight, 'right'), left: handPicture(scene, sight, 'left') },
-    strands: strandPictures(scene, surfaces),
-    items: itemPictures(scene, sight),
-    patientOutline: layout.hump.map(([x, y]) => [x + humpX, y + humpY] as const),
-    skinX, skinY,
-    skinSurfaces: surfaces.upper.slice(slot.skin, slot.skin + layout.skin.length - 1),
+    strands,
+    items: itemPictures(scene, sight, before),
+    ...patient,
+    skinSurfaces: keptList(surfaces.upper, slot.skin, layout.skin.length - 1, before?.skinSurfaces),
     gelOnSite: sight.gelOnSite,
-    outletX: scene.world.x[end]!, outletY: scene.world.y[end]!,
-    levelX, levelY,
-    fixed: {
+    outletX: world.x[end]!, outletY: world.y[end]!,
+    ...levelPicture(scene, sight, before && patient.skinX === before.skinX && strands[0] === before.strands[0] && strands[1] === before.strands[1] ? before : null),
+    fixed: keptFields({
       'rail.left': at(slot.rail.left), 'rail.right': at(slot.rail.right), pole: at(slot.pole), machine: at(slot.machine), bed: at(slot.bed),
       floor: at(slot.floor), kitTable: at(slot.kitTable), tableEdge: at(slot.tableEdge), bin: at(slot.bin), face: at(slot.face),
-    },
+    }, before?.fixed),
     marks: sight.marks,
   };
+}
+
+function patientPicture({ layout }: Scene, { humpX, humpY }: Sight, before: RoomPicture | null): Pick<RoomPicture, 'patientOutline' | 'skinX' | 'skinY'> {
+  const [x, y] = layout.skin[0]!;
+  if (before?.skinX[0] === x + humpX && before.skinY[0] === y + humpY) return { patientOutline: before.patientOutline, skinX: before.skinX, skinY: before.skinY };
+  return {
+    patientOutline: layout.hump.map(([px, py]) => [px + humpX, py + humpY] as const),
+    skinX: Float64Array.from(layout.skin, ([px]) => px + humpX),
+    skinY: Float64Array.from(layout.skin, ([, py]) => py + humpY),
+  };
+}
+
+/** `same` is a picture with patient and sheets as they are now, where there is one. */
+function levelPicture(scene: Scene, { humpX }: Sight, same: RoomPicture | null): Pick<RoomPicture, 'levelX' | 'levelY'> {
+  if (same) return { levelX: same.levelX, levelY: same.levelY };
+  const { left, right } = scene.layout.crest;
+  const levelX = Float64Array.from({ length: LEVEL_SAMPLES }, (_, k) => right.x - 0.2 + ((left.x - right.x + 0.4) * k) / (LEVEL_SAMPLES - 1));
+  return { levelX, levelY: levelsAt(scene, humpX, levelX) };
 }
 
 function handPicture(scene: Scene, sight: Sight, side: Side): HandPicture {
@@ -96,29 +111,36 @@ function poseOf(scene: Scene, hand: HandState): HandPose {
   return hand.closed ? 'pinch' : 'open';
 }
 
-function strandPictures(scene: Scene, surfaces: Surfaces): StrandPicture[] {
+/** The drapes of both sides, then the cord. */
+function strandPictures(scene: Scene, surfaces: Surfaces, before: RoomPicture | null): StrandPicture[] {
   const { world } = scene;
-  const one = (id: StrandPicture['id'], strand: number, slot: number): StrandPicture => {
+  const one = (id: StrandPicture['id'], strand: number, slot: number, was: StrandPicture | undefined): StrandPicture => {
     const start = world.strandStart(strand);
     const size = world.strandSize(strand);
     const glued: boolean[] = [];
     if (id !== 'cord') for (let i = start; i < start + size; i++) glued.push(world.isGlued(i));
-    return { id, x: world.x.slice(start, start + size), y: world.y.slice(start, start + size), surfaces: surfaces.upper.slice(slot, slot + size - 1), glued };
+    const x = keptRow(world.x, start, size, was?.x);
+    const y = keptRow(world.y, start, size, was?.y);
+    return keptFields({ id, x, y, surfaces: keptList(surfaces.upper, slot, size - 1, was?.surfaces), glued: keptList(glued, 0, glued.length, was?.glued) }, was);
   };
+  const { drape, cord } = surfaces.slots;
   return [
-    ...(['right', 'left'] as const).map((side) => one(`drape.${side}`, scene.drapes[side], surfaces.slots.drape[side])),
-    one('cord', scene.cord, surfaces.slots.cord),
+    one('drape.right', scene.drapes.right, drape.right, before?.strands[0]),
+    one('drape.left', scene.drapes.left, drape.left, before?.strands[1]),
+    one('cord', scene.cord, cord, before?.strands[2]),
   ];
 }
 
-function itemPictures(scene: Scene, sight: Sight): ItemPicture[] {
+function itemPictures(scene: Scene, sight: Sight, before: RoomPicture | null): ItemPicture[] {
   const { world } = scene;
   return scene.things.map(({ id, kind, body }, k) => {
     const { solid, needle } = sight.surfaces.slots.thing[k]!;
-    return {
+    const was = before?.items[k];
+    const surfaces = needle >= 0 ? [sight.surfaces.upper[solid]!, sight.surfaces.upper[needle]!] : [sight.surfaces.upper[solid]!];
+    return keptFields({
       id, kind, x: world.bodyX[body]!, y: world.bodyY[body]!, c: world.bodyC[body]!, s: world.bodyS[body]!,
-      surfaces: needle >= 0 ? [sight.surfaces.upper[solid]!, sight.surfaces.upper[needle]!] : [sight.surfaces.upper[solid]!],
+      surfaces: keptList(surfaces, 0, surfaces.length, was?.surfaces),
       heldBy: SIDES.find((side) => holderOf(sight.hands, k) === side) ?? null, gone: sight.gone[k]!, used: sight.used[k]!,
-    };
+    }, was);
   });
 }

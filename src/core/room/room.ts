@@ -56,6 +56,7 @@ export class Room {
   private wipeUntil = -1;
   private facts: Fact[] = [];
   private now = 0;
+  private lastPicture: RoomPicture | null = null;
 
   constructor(scenario: Scenario, seed: number) {
     this.scene = settledScene(scenario);
@@ -120,10 +121,11 @@ export class Room {
   }
 
   picture(step: number, marks: ReadonlyMap<string, SurfaceMark>): RoomPicture {
-    return takePicture(this.scene, {
+    const sight = {
       step, hands: this.hands, torsoX: this.torsoX, humpX: this.happenings.humpX, humpY: this.happenings.humpY,
       gone: this.gone, used: this.work.used, gelOnSite: this.work.gelOnSite, surfaces: this.surfaces, marks,
-    });
+    };
+    return (this.lastPicture = takePicture(this.scene, sight, this.lastPicture));
   }
 
   hashInto(hash: StateHash): void {
