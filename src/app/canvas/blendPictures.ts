@@ -2,18 +2,19 @@ import type { HandPicture, ItemPicture, Pose, RoomPicture, StrandPicture } from 
 
 const mix = (a: number, b: number, t: number): number => a + (b - a) * t;
 
-/** The instant between two pictures, 0 the previous and 1 the current one; what has no in-between is taken from the current one. */
+/**
+ * The instant between two pictures of a room, 0 the previous and 1 the current one; what has no in-between is taken from the current
+ * one, and so is what the two share, as the very same object.
+ */
 export function blendPictures(previous: RoomPicture, current: RoomPicture, t: number): RoomPicture {
   if (t >= 1 || previous === current) return current;
   return {
     ...current,
     torsoX: mix(previous.torsoX, current.torsoX, t),
     hands: { left: blendHand(previous.hands.left, current.hands.left, t), right: blendHand(previous.hands.right, current.hands.right, t) },
-    strands: current.strands.map((strand) => blendStrand(previous.strands.find(({ id }) => id === strand.id), strand, t)),
-    items: current.items.map((item) => blendItem(previous.items.find(({ id }) => id === item.id), item, t)),
-    patientOutline: current.patientOutline.length === previous.patientOutline.length
-      ? current.patientOutline.map(([x, y], i) => [mix(previous.patientOutline[i]![0], x, t), mix(previous.patientOutline[i]![1], y, t)] as const)
-      : current.patientOutline,
+    strands: current.strands.map((strand, i) => blendStrand(previous.strands[i], strand, t)),
+    items: current.items.map((item, i) => blendItem(previous.items[i], item, t)),
+    patientOutline: blendOutline(previous.patientOutline, current.patientOutline, t),
     skinX: blendRow(previous.skinX, current.skinX, t),
     skinY: blendRow(previous.skinY, current.skinY, t),
     gelOnSite: mix(previous.gelOnSite, current.gelOnSite, t),
@@ -25,7 +26,13 @@ export function blendPictures(previous: RoomPicture, current: RoomPicture, t: nu
 }
 
 function blendRow(previous: Float64Array, current: Float64Array, t: number): Float64Array {
-  return previous.length === current.length ? current.map((value, i) => mix(previous[i]!, value, t)) : current;
+  if (previous === current || previous.length !== current.length) return current;
+  return current.map((value, i) => mix(previous[i]!, value, t));
+}
+
+function blendOutline(previous: RoomPicture['patientOutline'], current: RoomPicture['patientOutline'], t: number): RoomPicture['patientOutline'] {
+  if (previous === current || previous.length !== current.length) return current;
+  return current.map(([x, y], i) => [mix(previous[i]![0], x, t), mix(previous[i]![1], y, t)] as const);
 }
 
 /** Directions stay unit vectors. */
@@ -47,9 +54,9 @@ function blendHand(previous: HandPicture, current: HandPicture, t: number): Hand
 }
 
 function blendItem(previous: ItemPicture | undefined, current: ItemPicture, t: number): ItemPicture {
-  return previous === undefined || previous.gone !== current.gone ? current : { ...current, ...blendPose(previous, current, t) };
+  return previous === undefined || previous === current || previous.gone !== current.gone ? current : { ...current, ...blendPose(previous, current, t) };
 }
 
 function blendStrand(previous: StrandPicture | undefined, current: StrandPicture, t: number): StrandPicture {
-  return previous === undefined ? current : { ...current, x: blendRow(previous.x, current.x, t), y: blendRow(previous.y, current.y, t) };
+  return previous === undefined || previous === current ? current : { ...current, x: blendRow(previous.x, current.x, t), y: blendRow(previous.y, current.y, t) };
 }

@@ -1,4 +1,4 @@
-import type { RoomPicture } from '../../core/room/picture.ts';
+import type { RoomPicture, StrandPicture } from '../../core/room/picture.ts';
 
 /** Whether two pictures would be drawn alike; what lies at rest stays exactly where it is. */
 export function looksSame(a: RoomPicture, b: RoomPicture): boolean {
@@ -7,9 +7,11 @@ export function looksSame(a: RoomPicture, b: RoomPicture): boolean {
     && sameRow(a.skinX, b.skinX) && sameRow(a.skinY, b.skinY) && sameRow(a.levelY, b.levelY) && sameRow(a.skinSurfaces, b.skinSurfaces)
     && sameFields(a.hands.left, b.hands.left) && sameFields(a.hands.right, b.hands.right)
     && a.items.length === b.items.length && a.items.every((item, i) => sameFields(item, b.items[i]!))
-    && a.strands.every((strand, i) => sameRow(strand.x, b.strands[i]!.x) && sameRow(strand.y, b.strands[i]!.y) && sameRow(strand.surfaces, b.strands[i]!.surfaces))
+    && a.strands.every((strand, i) => sameStrand(strand, b.strands[i]!))
     && sameMarks(a.marks, b.marks);
 }
+
+const sameStrand = (a: StrandPicture, b: StrandPicture): boolean => a === b || (sameRow(a.x, b.x) && sameRow(a.y, b.y) && sameRow(a.surfaces, b.surfaces));
 
 function sameRow(a: ArrayLike<number | string>, b: ArrayLike<number | string>): boolean {
   if (a === b) return true;
@@ -20,7 +22,7 @@ function sameRow(a: ArrayLike<number | string>, b: ArrayLike<number | string>): 
 
 /** Compares the fields of plain objects, and what is in them one level down. */
 function sameFields(a: object, b: object): boolean {
-  return Object.entries(a).every(([key, value]: [string, unknown]) => {
+  return a === b || Object.entries(a).every(([key, value]: [string, unknown]) => {
     const other = (b as Record<string, unknown>)[key];
     if (value === other) return true;
     return typeof value === 'object' && value !== null && typeof other === 'object' && other !== null && sameRow(Object.values(value), Object.values(other));
