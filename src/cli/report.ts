@@ -3,6 +3,7 @@ import { clock } from '../core/recording/clock.ts';
 import type { RunFile } from '../core/recording/recording.ts';
 import type { Verification } from '../core/recording/verifyRun.ts';
 import { breakRows, type BreakRow } from './breakRows.ts';
+import { scoreLines } from './scoreLines.ts';
 import { verdictWords } from './verdictWords.ts';
 
 /** One file that was looked at: the run and what verifying it came to, or why it cannot be read. */
@@ -20,14 +21,14 @@ export function exitCode({ outcome }: Examined): 0 | 1 | 2 {
   return outcome.value.verification.verdict === 'verified' ? 0 : 1;
 }
 
-/** A line on the file and, where its run has breaks, a table of them. */
+/** A line on the file, its score and, where its run has breaks, a table of them. */
 export function reportText(examined: Examined): string {
   const { file, outcome } = examined;
   if (!outcome.ok) return printable(`${file}: UNREADABLE. ${outcome.error}`);
   const { run, verification } = outcome.value;
   const { word, clause } = verdictWords(verification);
   const line = `${file}: ${word}. “${run.header.scenario.title}”, ${clock(run.steps)}, ${breakCount(run)}: ${clause}.`;
-  return [line, ...table(run.result ? breakRows(run.result) : [])].map(printable).join('\n');
+  return [line, ...scoreLines(run), ...table(run.result ? breakRows(run.result) : [])].map(printable).join('\n');
 }
 
 /** The same for programs. */
@@ -37,7 +38,7 @@ export function reportJson(examined: Examined): object {
   const { run, verification } = outcome.value;
   const { runId, startedAt, engine, simulation, scenarioHash, scenario, seed, resumedAt } = run.header;
   const header = { runId, startedAt, engine, simulation, scenario: scenario.id, scenarioHash, seed, resumedAt };
-  return { file, exitCode: exitCode(examined), ...verification, words: verdictWords(verification).clause, ...header, steps: run.steps, breaks: run.result ? breakRows(run.result) : null };
+  return { file, exitCode: exitCode(examined), ...verification, words: verdictWords(verification).clause, ...header, steps: run.steps, breaks: run.result ? breakRows(run.result) : null, score: run.score };
 }
 
 function breakCount(run: RunFile): string {

@@ -1,4 +1,4 @@
-import { differences } from '../recording/differences.ts';
+import { judgeResult } from '../recording/judgeResult.ts';
 import { isSameSimulation, type RunFile } from '../recording/recording.ts';
 import { Replayer } from '../recording/Replayer.ts';
 import type { Verification } from '../recording/verifyRun.ts';
@@ -52,6 +52,5 @@ export function* traceRun(recording: RunFile, makeRun: (scenario: Scenario, seed
 function comparedAtEnd(recording: RunFile, run: Run): Verification {
   if (run.stepCount < recording.steps) return { verdict: 'diverged', firstDivergentStep: run.stepCount, fault: 'the run ends before its recording' };
   if (recording.result === null) return { verdict: 'brokenOff', steps: run.stepCount };
-  const found = differences(recording.result, run.result());
-  return found.length > 0 ? { verdict: 'resultDiffers', differences: found } : { verdict: 'verified' };
+  return judgeResult(recording.result, recording, run.result());
 }

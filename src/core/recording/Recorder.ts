@@ -1,6 +1,7 @@
 import { assert } from '../base/assert.ts';
 import type { Command } from '../commands/command.ts';
 import type { RunResult } from '../run/result.ts';
+import { scoreOf } from '../scoring/scoreRun.ts';
 import { HASH_STEPS, type RunFile, type RunHeader, type StepCommands } from './recording.ts';
 
 /** What was played since the last increment; a run's increments in order are its recording. */
@@ -58,12 +59,13 @@ export class Recorder {
   finish(run: RecordedRun & { result(): RunResult }): RunFile {
     assert(run.stepCount === this.steps, `recorded ${this.steps} steps, the run is at ${run.stepCount}`);
     const tail = this.steps % HASH_STEPS === 0 ? [] : [run.hash()];
-    return { ...this.soFar(), hashes: [...this.hashes, ...tail], result: run.result() };
+    const result = run.result();
+    return { ...this.soFar(), hashes: [...this.hashes, ...tail], result, score: scoreOf(result, this.header.scenario) };
   }
 
   /** The recording up to now, as of a run that is broken off here. */
   soFar(): RunFile {
-    return { header: this.header, steps: this.steps, commands: [...this.commands], hashes: [...this.hashes], result: null };
+    return { header: this.header, steps: this.steps, commands: [...this.commands], hashes: [...this.hashes], result: null, score: null };
   }
 
   private lengths(): { steps: number; commands: number; hashes: number } {

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { failure, success, type Result } from '../base/result.ts';
 import { readScenario } from '../scenario/parseScenario.ts';
+import { scoreOf } from '../scoring/scoreRun.ts';
 import { contentHash } from './checksum.ts';
 import { unpackCommands } from './packedCommands.ts';
 import { hashCount, type RunFile } from './recording.ts';
@@ -32,5 +33,9 @@ function assemble(content: z.output<typeof runContentSchema>): Result<RunFile, R
   if (hashes.length !== expected) return failure({ kind: 'wrongShape', path: 'hashes', fault: `holds ${hashes.length} state hashes where ${steps} steps have ${expected}` });
   const commands = unpackCommands(content.commands, steps);
   if (!commands.ok) return failure({ kind: 'wrongShape', ...commands.error });
-  return success({ header: { ...header, scenario: scenario.value }, steps, commands: commands.value, hashes, result });
+  // A run from before there were scores gets one if all that its rubric weighs is there.
+  const score = result === null ? null : (content.score ?? scoreOf(result, scenario.value));
+  // Named as it now stands, so that the run can be written again and read.
+  const named = { ...header, scenario: scenario.value, scenarioHash: contentHash(scenario.value) };
+  return success({ header: named, steps, commands: commands.value, hashes, result, score });
 }

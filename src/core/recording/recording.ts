@@ -2,6 +2,7 @@ import type { Command } from '../commands/command.ts';
 import { STEPS_PER_SECOND } from '../base/time.ts';
 import type { RunContract } from '../run/contract.ts';
 import type { RunResult } from '../run/result.ts';
+import type { Score } from '../scoring/score.ts';
 import { scenarioHash } from '../scenario/scenarioHash.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { SIMULATION_VERSION } from './simulationVersion.ts';
@@ -44,6 +45,8 @@ export interface RunFile {
   readonly commands: readonly StepCommands[];
   readonly hashes: readonly string[];
   readonly result: RunResult | null;
+  /** What the result is worth under the scenario's rubric; null without a result, or with one that lacks what the rubric weighs. */
+  readonly score: Score | null;
 }
 
 /** Makes the run that a recording is played into. */

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { commandSchema, type Command, type RemedyId } from '../commands/command.ts';
+import { CLEARANCE_THINGS } from '../room/clearanceThings.ts';
 import type { RunResult } from '../run/result.ts';
 
 const step = z.int().min(0);
@@ -26,6 +27,22 @@ const sterilityBreak = z.strictObject({
   noticedStep: stepOrNull,
   remediedStep: stepOrNull,
   remedies: z.array(remedy),
+  escalatedBy: z.array(z.string()).exactOptional(),
+});
+
+const side = z.enum(['right', 'left']);
+
+const smoothness = z.strictObject({
+  movements: z.int().min(0),
+  median: z.number().nullable(),
+  roughest: z.array(z.strictObject({ step, value: z.number() })),
+});
+
+const measured = z.strictObject({
+  driftStep: z.strictObject({ right: stepOrNull, left: stepOrNull }),
+  drops: z.array(z.strictObject({ thing: z.string(), step })),
+  smoothness: z.strictObject({ right: smoothness, left: smoothness }),
+  clearance: z.array(z.strictObject({ hand: side, thing: z.enum(CLEARANCE_THINGS), metres, step })),
 });
 
 const taskId = z.enum(['gel', 'view', 'park', 'anaesthetic', 'ready', 'rubbish']);
@@ -47,5 +64,5 @@ export const resultSchema: z.ZodType<RunResult> = z.strictObject({
   remedies: z.array(z.strictObject({ remedy, startStep: step, endStep: step, things: z.array(z.string()) })),
   cues: z.array(z.strictObject({ step, kind: z.string(), words: z.string() })),
   progress,
-  handling: z.strictObject({ pathM: bothHands, driftM: bothHands, dropped: z.array(z.string()) }),
+  handling: z.strictObject({ pathM: bothHands, driftM: bothHands, dropped: z.array(z.string()), measured: measured.nullable() }),
 });

@@ -27,14 +27,20 @@ export function runFileErrorWords(error: RunFileError): string {
     case 'foreign':
       return error.format === null
         ? 'This is not a run of this trainer; choose a file that the trainer saved.'
-        : `This is not a run but a file of the kind “${error.format}”; choose a run that the trainer saved.`;
+        : `This is not a run but a file of the kind “${plain(error.format)}”; choose a run that the trainer saved.`;
     case 'newer':
       return `The run was saved by a newer trainer (file version ${error.version}, this one reads up to ${error.known}); open it with that one.`;
     case 'wrongShape':
-      return `The run file is not built as it should be: ${error.path} ${error.fault}; ask for the file as the trainer saved it.`;
+      return `The run file is not built as it should be: ${plain(error.path)} ${plain(error.fault)}; ask for the file as the trainer saved it.`;
     case 'damaged':
-      return `The run file was changed after it was saved (its checksum is ${error.written}, its content gives ${error.found}); ask for the original.`;
+      return `The run file was changed after it was saved (its checksum is ${plain(error.written)}, its content gives ${error.found}); ask for the original.`;
     case 'scenarioChanged':
       return `The scenario inside the run file is not the one that was played (${error.found} instead of ${error.written}); ask for the original.`;
   }
 }
+
+const QUOTED_MAX = 300;
+
+/** Words from a file, or about one, that leave the sentence around them whole: on one line, not long, without an end of their own. */
+const plain = (words: string): string =>
+  words.slice(0, QUOTED_MAX).replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ').replace(/[.!?]+(?=\)?(?:\s|$))/g, ',').replace(/,(?=\)?$)/, '').replace(/;/g, ',');

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { packedCommandsSchema } from './packedCommands.ts';
 import { resultSchema } from './resultSchema.ts';
+import { scoreSchema } from './scoreSchema.ts';
 
 export const RUN_FORMAT = 'sterile-field-run';
 
@@ -27,4 +28,5 @@ export const runContentSchema = z.strictObject({
   /** State hashes of 16 digits each, one after the other. */
   hashes: z.string().regex(/^(?:[0-9a-f]{16})*$/),
   result: resultSchema.nullable(),
+  score: scoreSchema.nullable().default(null),
 });

@@ -1,4 +1,5 @@
-import { differences, type Difference } from './differences.ts';
+import type { Difference } from './differences.ts';
+import { judgeResult } from './judgeResult.ts';
 import { HASH_STEPS, isSameSimulation, type MakeRun, type RunFile } from './recording.ts';
 import { Replayer } from './Replayer.ts';
 
@@ -10,6 +11,10 @@ export type Verification =
   | { readonly verdict: 'diverged'; readonly firstDivergentStep: number; readonly fault?: string }
   /** The states agree but the written result is another than the one that follows; `differences` names the first few. */
   | { readonly verdict: 'resultDiffers'; readonly differences: readonly Difference[] }
+  /** The result follows, but the score written beside it is not the one that follows from it. */
+  | { readonly verdict: 'scoreDiffers'; readonly differences: readonly Difference[] }
+  /** The result follows; its score was given under other rules of scoring, which this build does not have. */
+  | { readonly verdict: 'otherRubric'; readonly rubricVersion: number }
   /** Recorded under another behaviour of the simulation: can be looked at, not verified. */
   | { readonly verdict: 'otherSimulation'; readonly simulation: number }
   /** Has no result; its states agree as far as it goes. */
@@ -42,8 +47,7 @@ export function* verifyInSlices(recording: RunFile, makeRun: MakeRun): Generator
     }
     if (step < recording.steps) return { verdict: 'diverged', firstDivergentStep: step, fault: 'the run ends before its recording' };
     if (recording.result === null) return { verdict: 'brokenOff', steps: step };
-    const found = differences(recording.result, replayer.run.result());
-    return found.length > 0 ? { verdict: 'resultDiffers', differences: found } : { verdict: 'verified' };
+    return judgeResult(recording.result, recording, replayer.run.result());
   } catch (error) {
     return { verdict: 'diverged', firstDivergentStep: step, fault: error instanceof Error ? error.message : String(error) };
   }

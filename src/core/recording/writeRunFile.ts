@@ -6,7 +6,7 @@ import { RUN_FORMAT } from './runFileSchema.ts';
 
 /** Text of a run file (JSON on one line, what identifies it first). */
 export const writeRunFile = (run: RunFile): string =>
-  runFileText(latestVersion(MIGRATIONS), { header: run.header, steps: run.steps, commands: packCommands(run.commands), hashes: run.hashes.join(''), result: run.result });
+  runFileText(latestVersion(MIGRATIONS), { header: run.header, steps: run.steps, commands: packCommands(run.commands), hashes: run.hashes.join(''), result: run.result, score: run.score });
 
 /** Text of a run file with content in the shape of a version. */
 export function runFileText(version: number, content: Readonly<Record<string, unknown>>): string {

@@ -2,6 +2,8 @@ import type { RemedyId } from '../commands/command.ts';
 import type { Break } from '../ledger/break.ts';
 import type { FieldProgress } from '../procedure/observation.ts';
 import type { Side } from '../base/side.ts';
+import type { LeastClearance } from '../room/clearance.ts';
+import type { Drop } from '../room/handling.ts';
 
 export interface NoticeReport {
   readonly step: number;
@@ -27,7 +29,29 @@ export interface HandlingReport {
   readonly pathM: Readonly<Record<Side, number>>;
   /** Farthest that each drape's edge moved from where it was laid, in metres. */
   readonly driftM: Readonly<Record<Side, number>>;
+  /** What lies off the field at the end, by id. */
   readonly dropped: readonly string[];
+  /** Null in a run that was saved before these were measured. */
+  readonly measured: HandlingMeasures | null;
+}
+
+export interface HandlingMeasures {
+  /** Step at which each drape's edge was farthest from where it was laid; null while it never moved. */
+  readonly driftStep: Readonly<Record<Side, number | null>>;
+  /** Everything that ever fell off the field, other than into the bin. */
+  readonly drops: readonly Drop[];
+  readonly smoothness: Readonly<Record<Side, SmoothnessReport>>;
+  /** Smallest gap of each hand to each unsterile thing that it was ever near (0.3 m), in metres. */
+  readonly clearance: readonly LeastClearance[];
+}
+
+/** How smoothly a hand moved: over its movements from rest to rest the log dimensionless jerk; nearer to zero is smoother, about −6.6 the best. */
+export interface SmoothnessReport {
+  readonly movements: number;
+  /** Of the typical movement; null before any. */
+  readonly median: number | null;
+  /** The least smooth movements, the worst first. */
+  readonly roughest: readonly { readonly step: number; readonly value: number }[];
 }
 
 /** What a run came to: a pure function of scenario, seed and commands. Plain JSON. */

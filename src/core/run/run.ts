@@ -14,6 +14,7 @@ import { Room } from '../room/room.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { RemedyStatus, RunContract, RunSnapshot, StepOutcome, TouchLine } from './contract.ts';
 import type { CueReport, RemedyReport, RunResult } from './result.ts';
+import { handlingOf } from './handlingOf.ts';
 import { touchLines, heldWords } from './words.ts';
 
 /** One attempt at a scenario. The only owner of the clock: nothing in the simulation moves but by `step`. */
@@ -110,11 +111,7 @@ export class Run implements RunContract {
       remedies: this.remedyReports,
       cues: this.cueReports,
       progress: this.procedure.progress,
-      handling: {
-        pathM: { left: roundMm(this.room.hands.left.pathM), right: roundMm(this.room.hands.right.pathM) },
-        driftM: { left: roundMm(this.room.drift.farthest.left), right: roundMm(this.room.drift.farthest.right) },
-        dropped: this.room.scene.things.filter((_, k) => this.room.touches.offField()[k] && !this.room.gone[k]).map(({ id }) => id),
-      },
+      handling: handlingOf(this.room),
     };
   }
 
@@ -162,6 +159,3 @@ export class Run implements RunContract {
     return cues.length > 0 ? this.cueReports[this.cueReports.length - cues.length]! : null;
   }
 }
-
-/** Reports speak in whole millimetres. */
-const roundMm = (metres: number): number => Math.round(metres * 1000) / 1000;

@@ -88,7 +88,7 @@ export class FakeRun implements RunContract {
   }
 
   result(): RunResult {
-    const handling = { pathM: { left: 0, right: 0 }, driftM: { left: 0, right: 0 }, dropped: [] };
+    const handling = { pathM: { left: 0, right: 0 }, driftM: { left: 0, right: 0 }, dropped: [], measured: null };
     return { steps: this.stepCount, breaks: this.breaks, words: {}, notices: [], remedies: [], cues: this.cues, progress: this.progress, handling };
   }
 

@@ -9,7 +9,7 @@ import { scenarioWith } from '../support/scenario.ts';
 
 const scenario = scenarioWith();
 const header = runHeader({ runId: 'abcdef01-22', engine: 'test', startedAt: '2026-03-04T05:06:07.000Z', scenario, seed: 1 });
-const run = { header, steps: 60, commands: [], hashes: [], result: null };
+const run = { header, steps: 60, commands: [], hashes: [], result: null, score: null };
 const named = (content: BlobPart, name: string): File => new File([content], name);
 
 describe('files', () => {

@@ -26,7 +26,7 @@ describe('Run files of every version there has been', () => {
     ];
     const run = finishedRun(200);
     const content = JSON.parse(writeRunFile(run)) as Record<string, unknown>;
-    const old = { ...content, header: renamed(content['header'] as object, 'startedAt', 'begunAt') };
+    const old = { ...content, version: 1, header: renamed(content['header'] as object, 'startedAt', 'begunAt') };
     expect(readRunFile(JSON.stringify({ ...old, checksum: checksumOf(old) }), migrations)).toEqual({ ok: true, value: run });
     expect(done).toEqual(['RenameStart', 'RenameStartAgain']);
 

@@ -45,7 +45,7 @@ describe('What is no run file is refused with its reason', () => {
   });
 
   it('a file of a newer version, before its content is looked at', () => {
-    expect(errorOf('{"format":"sterile-field-run","version":2,"anything":true}')).toEqual({ kind: 'newer', version: 2, known: 1 });
+    expect(errorOf('{"format":"sterile-field-run","version":3,"anything":true}')).toEqual({ kind: 'newer', version: 3, known: 2 });
   });
 
   it('a version that is none', () => {

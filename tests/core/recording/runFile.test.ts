@@ -41,7 +41,7 @@ describe('A run file', () => {
   });
 
   it('says at its very beginning what it is', () => {
-    expect(writeRunFile(finishedRun())).toMatch(/^\{"format":"sterile-field-run","version":1,/);
+    expect(writeRunFile(finishedRun())).toMatch(/^\{"format":"sterile-field-run","version":2,/);
   });
 
   it('holds fifteen minutes of busy work in 300 kB gzipped', () => {

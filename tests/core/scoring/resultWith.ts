@@ -8,7 +8,7 @@ interface Parts extends Partial<Omit<RunResult, 'progress'>> {
 /** A result for tests; `parts` replace its defaults. */
 export const resultWith = ({ tasks = [], ...parts }: Parts): RunResult => {
   const progress = { tasks, current: 'finished', hint: '', steadyShare: null, sharpsBinned: [] } as const;
-  const handling = { pathM: { left: 0, right: 0 }, driftM: { left: 0, right: 0 }, dropped: [] };
+  const handling = { pathM: { left: 0, right: 0 }, driftM: { left: 0, right: 0 }, dropped: [], measured: null };
   return { steps: 7200, breaks: [], words: {}, notices: [], remedies: [], cues: [], progress, handling, ...parts };
 };
 

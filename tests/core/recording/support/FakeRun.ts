@@ -42,7 +42,9 @@ export class FakeRun implements RunContract {
   }
 
   result(): RunResult {
-    const handling = { pathM: { right: this.way, left: 0.1 + 0.2 }, driftM: { right: 0, left: 0 }, dropped: [] };
+    const still = { movements: 0, median: null, roughest: [] };
+    const measured = { driftStep: { right: null, left: null }, drops: [{ thing: 'gel', step: 7 }], smoothness: { right: { movements: 1, median: -7.25, roughest: [{ step: 8, value: -7.25 }] }, left: still }, clearance: [] };
+    const handling = { pathM: { right: this.way, left: 0.1 + 0.2 }, driftM: { right: 0, left: 0 }, dropped: [], measured };
     return { steps: this.stepCount, breaks: [], words: { state: this.state }, notices: [], remedies: [], cues: [], progress: PROGRESS, handling };
   }
 
