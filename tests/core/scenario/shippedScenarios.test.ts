@@ -12,8 +12,8 @@ const read = (name: string): Scenario => {
 };
 
 describe('The shipped scenarios', () => {
-  it('are the three that the start page offers', () => {
-    expect(Object.keys(FILES).sort()).toEqual(['high-rails-short-sheath', 'quiet-room', 'restless-patient-head-down']);
+  it('are the four that the start page offers', () => {
+    expect(Object.keys(FILES).sort()).toEqual(['harmless-or-not', 'high-rails-short-sheath', 'quiet-room', 'restless-patient-head-down']);
   });
 
   it.each(Object.keys(FILES))('%s can be opened, and bears the name of its file', (name) => {
@@ -27,8 +27,8 @@ describe('The shipped scenarios', () => {
 
   it('differ in content and in seed', () => {
     const all = Object.keys(FILES).map(read);
-    expect(new Set(all.map(scenarioHash)).size).toBe(3);
-    expect(new Set(all.map((one) => one.seed)).size).toBe(3);
+    expect(new Set(all.map(scenarioHash)).size).toBe(4);
+    expect(new Set(all.map((one) => one.seed)).size).toBe(4);
   });
 });
 
@@ -59,5 +59,17 @@ describe('What each of them is for', () => {
     expect(new Set(cues.map((cue) => cue.kind))).toEqual(new Set(['cough', 'patientTurns', 'itch']));
     expect(drape.left.peelNPerM).toBeLessThan(60);
     expect(room.bed.headDownDeg).toBe(15);
+  });
+
+  it('in the drill of noticing everything that happens is a look-alike, each with a window of its own', () => {
+    const { cues, noticing } = read('harmless-or-not');
+    expect(cues.filter(({ lookAlike }) => lookAlike).length).toBeGreaterThanOrEqual(3);
+    expect(cues.every(({ lookAlike }) => lookAlike)).toBe(true);
+    expect(new Set(cues.map(({ kind }) => kind)).size).toBe(3);
+    expect(noticing.windowS).toBe(10);
+  });
+
+  it('nowhere else is a happening called harmless', () => {
+    for (const name of Object.keys(FILES).filter((one) => one !== 'harmless-or-not')) expect(read(name).cues.some(({ lookAlike }) => lookAlike)).toBe(false);
   });
 });
