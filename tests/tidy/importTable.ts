@@ -5,7 +5,7 @@ export interface FolderRule {
   readonly packages?: readonly string[];
 }
 
-const CORE = ['base', 'commands', 'scenario', 'physics', 'touch', 'ledger', 'room', 'procedure', 'run', 'recording', 'debrief', 'statistics', 'scoring/bundle', 'scoring/noticing'].map((name) => `src/core/${name}`);
+const CORE = ['base', 'commands', 'scenario', 'physics', 'touch', 'ledger', 'room', 'procedure', 'run', 'recording', 'debrief', 'statistics', 'scoring', 'scoring/bundle', 'scoring/noticing'].map((name) => `src/core/${name}`);
 const core = (...names: string[]): string[] => names.map((name) => `src/core/${name}`);
 
 /** The longest folder name that a file's path begins with decides. */
