@@ -1,9 +1,15 @@
+import { STEPS_PER_SECOND } from '../base/time.ts';
 import { isSameSimulation, type RunFile } from '../recording/recording.ts';
 import type { Verification } from '../recording/verifyRun.ts';
+import type { RunResult } from '../run/result.ts';
 import type { DebriefSource } from './debriefSource.ts';
 import type { RunLog } from './runLog.ts';
 import { Trace } from './Trace.ts';
+import type { TraceChunk } from './traceChunk.ts';
 import type { TraceNews } from './traceRun.ts';
+
+/** The log grows by at least five seconds. */
+const LOG_STEPS = 5 * STEPS_PER_SECOND;
 
 /** What is known of a recording while it is being played elsewhere, put together from what comes in. */
 export class DebriefOfRun implements DebriefSource {
@@ -15,6 +21,8 @@ export class DebriefOfRun implements DebriefSource {
   share = 0;
   private readonly callbacks = new Set<() => void>();
   private stopped = false;
+  /** What a log of all that was played would have beside the facts, while the log is shorter. */
+  private pending: { readonly steps: number; readonly result: RunResult } | null = null;
 
   /** @param stopWork ends the work elsewhere; called once, when it is over or no longer wanted */
   constructor(private readonly file: RunFile, private readonly stopWork: () => void) {
@@ -29,19 +37,33 @@ export class DebriefOfRun implements DebriefSource {
     if (verification?.verdict === 'diverged' && verification.fault !== undefined) this.fault = `The run could be played no further: ${verification.fault}.`;
     if (chunk) {
       this.trace.take(chunk);
-      const { steps, result } = chunk;
-      const { header, commands } = this.file;
-      this.share = this.file.steps === 0 ? 1 : Math.min(1, steps / this.file.steps);
-      this.log = { scenario: header.scenario, facts: [...this.trace.facts], commands, result, steps, complete: steps >= this.file.steps };
+      this.share = this.file.steps === 0 ? 1 : Math.min(1, chunk.steps / this.file.steps);
+      this.grow(chunk);
     }
     this.tell();
+  }
+
+  /**
+   * The log grows by a twentieth of its length and five seconds at a time, since whoever reads it looks at all of it anew.
+   */
+  private grow({ steps, result }: TraceChunk): void {
+    const complete = steps >= this.file.steps;
+    this.pending = null;
+    if (this.log && !complete && steps < this.log.steps * 1.05 + LOG_STEPS) this.pending = { steps, result };
+    else this.log = this.logOf(steps, result, complete);
+  }
+
+  private logOf(steps: number, result: RunResult, complete: boolean): RunLog {
+    const { header, commands } = this.file;
+    return { scenario: header.scenario, facts: [...this.trace.facts], commands, result, steps, complete };
   }
 
   /** Nothing more comes. */
   end(): void {
     if (this.stopped) return;
     this.share = 1;
-    if (this.log && !this.log.complete) this.log = { ...this.log, complete: true };
+    if (this.pending) this.log = this.logOf(this.pending.steps, this.pending.result, true);
+    else if (this.log && !this.log.complete) this.log = { ...this.log, complete: true };
     this.stopWork();
     this.tell();
   }

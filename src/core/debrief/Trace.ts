@@ -1,3 +1,4 @@
+import { assert } from '../base/assert.ts';
 import type { Side } from '../base/side.ts';
 import type { Fact } from '../ledger/fact.ts';
 import { rulesInForce } from '../ledger/rules/ruleBook.ts';
@@ -6,10 +7,16 @@ import type { Scenario } from '../scenario/schema.ts';
 import { bytesOf, unpackColumns } from './columns.ts';
 import { lastAtMost } from './lastAtMost.ts';
 import { MarkHistory } from './MarkHistory.ts';
-import { fromUnits, Numbers, pictureOf, placeOfNumber } from './pictureForm.ts';
+import { fromUnits, Numbers, pictureOf, placeOfNumber, type PictureForm } from './pictureForm.ts';
+import { Names, sharedWith } from './sharing.ts';
 import { heatMapOf } from './heatMap.ts';
 import type { TraceChunk } from './traceChunk.ts';
 import type { ClearanceSeries, HandPath, HeatMap, TraceView } from './traceTypes.ts';
+
+/** What is kept of a chunk. */
+interface Stretch extends Pick<TraceChunk, 'sampleSteps' | 'numbers' | 'clearances'> {
+  readonly forms: readonly { readonly from: number; readonly form: PictureForm; readonly count: number }[];
+}
 
 /** Chunks kept unpacked: while playing, the present one and its neighbours. */
 const UNPACKED_MAX = 3;
@@ -18,10 +25,13 @@ const UNPACKED_MAX = 3;
 export class Trace implements TraceView {
   /** Every fact so far, in order. */
   readonly facts: Fact[] = [];
-  private readonly chunks: TraceChunk[] = [];
+  private readonly chunks: Stretch[] = [];
   private readonly firstSteps: number[] = [];
   private readonly history: MarkHistory;
   private readonly unpacked = new Map<number, Int16Array>();
+  private readonly names = new Names();
+  private lastForm: PictureForm = {};
+  private shown: RoomPicture | null = null;
 
   constructor(readonly scenario: Scenario) {
     this.history = new MarkHistory(rulesInForce(scenario));
@@ -29,11 +39,17 @@ export class Trace implements TraceView {
 
   /** Adds the next chunk. */
   take(chunk: TraceChunk): void {
-    for (const fact of chunk.facts) this.facts.push(fact);
-    this.history.take(chunk.facts);
-    if (chunk.sampleSteps.length === 0) return;
-    this.chunks.push(chunk);
-    this.firstSteps.push(chunk.sampleSteps[0]!);
+    const facts = chunk.facts.map((fact) => this.names.shared(fact));
+    for (const fact of facts) this.facts.push(fact);
+    this.history.take(facts);
+    const { sampleSteps, numbers, clearances } = chunk;
+    if (sampleSteps.length === 0) return;
+    const forms = chunk.forms.map(({ from, form, count }) => {
+      if (form !== null) this.lastForm = sharedWith(form, this.lastForm);
+      return { from, form: this.lastForm, count };
+    });
+    this.chunks.push({ sampleSteps, numbers, clearances, forms });
+    this.firstSteps.push(sampleSteps[0]!);
   }
 
   get lastStep(): number {
@@ -47,6 +63,7 @@ export class Trace implements TraceView {
   }
 
   pictureAt(step: number): RoomPicture {
+    assert(this.chunks.length > 0, 'the trace has something to show');
     const wanted = Math.max(0, Math.min(this.lastStep, step));
     const c = Math.max(0, lastAtMost(this.firstSteps, wanted));
     const chunk = this.chunks[c]!;
@@ -57,7 +74,8 @@ export class Trace implements TraceView {
     const blends = next !== null && formAt(this.chunks[next.chunk]!, next.place).count === count;
     const row = this.rowOf(c, k);
     const numbers = new Numbers(row, blends ? this.rowOf(next.chunk, next.place) : row, blends ? (wanted - from) / (to - from) : 0, chunk.clearances.length);
-    return pictureOf(form, numbers, { scenario: this.scenario, step: wanted + 1, marks: this.marksAt(wanted) });
+    this.shown = pictureOf(form, numbers, { scenario: this.scenario, step: wanted + 1, marks: this.marksAt(wanted) }, this.shown);
+    return this.shown;
   }
 
   marksAt(step: number): ReadonlyMap<string, SurfaceMark> {
@@ -91,7 +109,7 @@ export class Trace implements TraceView {
     return names.map(({ side, thing }, k) => ({ side, thing, steps: at, metres: Float64Array.from(metres[k]!) }));
   }
 
-  private eachSample(fromStep: number, toStep: number, visit: (step: number, chunk: TraceChunk, place: number, row: Int16Array) => void): void {
+  private eachSample(fromStep: number, toStep: number, visit: (step: number, chunk: Stretch, place: number, row: Int16Array) => void): void {
     this.chunks.forEach((chunk, c) => {
       const { sampleSteps } = chunk;
       if (sampleSteps[0]! > toStep || sampleSteps[sampleSteps.length - 1]! < fromStep) return;
@@ -120,7 +138,7 @@ export class Trace implements TraceView {
   }
 }
 
-function formAt({ forms }: TraceChunk, place: number): TraceChunk['forms'][number] {
+function formAt({ forms }: Stretch, place: number): Stretch['forms'][number] {
   let found = forms[0]!;
   for (const form of forms) if (form.from <= place) found = form;
   return found;

@@ -11,7 +11,7 @@ import type { ClearanceName, TraceChunk } from './traceChunk.ts';
 export class TracePacker {
   private rows: number[][] = [];
   private sampleSteps: number[] = [];
-  private forms: { from: number; form: PictureForm; count: number }[] = [];
+  private forms: { from: number; form: PictureForm | null; count: number }[] = [];
   private facts: Fact[] = [];
   private form: PictureForm | null = null;
   private names: readonly ClearanceName[] = [];
@@ -25,8 +25,9 @@ export class TracePacker {
   sample(step: number, picture: RoomPicture, clearances: Clearances): void {
     if (this.names.length === 0) this.names = namesOf(clearances);
     const numbers = numbersOf(picture);
-    if (!this.form || !hasForm(picture, this.form)) this.form = formOf(picture);
-    if (this.forms[this.forms.length - 1]?.form !== this.form) this.forms.push({ from: this.rows.length, form: this.form, count: numbers.length });
+    const goesOn = this.form !== null && hasForm(picture, this.form);
+    if (!goesOn) this.form = formOf(picture);
+    if (!goesOn || this.rows.length === 0) this.forms.push({ from: this.rows.length, form: goesOn ? null : this.form, count: numbers.length });
     this.rows.push([...this.names.map(({ side, thing }) => inUnits(clearances[side][thing])), ...numbers]);
     this.sampleSteps.push(step);
   }

@@ -64,7 +64,8 @@ function isOf({ kind, thing }: Surface, named: ClearanceThing): boolean {
   return named === 'patientSkin' ? kind === 'patientSkin' : objectOf(thing) === named;
 }
 
-const THING_WORDS: Readonly<Record<ClearanceThing, string>> = {
+/** What the things are called to which clearances are measured. */
+export const THING_WORDS: Readonly<Record<ClearanceThing, string>> = {
   'rail.left': 'left bed rail', 'rail.right': 'right bed rail', 'edge.left': 'left edge of the drape', 'edge.right': 'right edge of the drape', bed: 'bed',
   pole: 'pole', machine: 'ultrasound machine', tableEdge: 'side of the kit table', bin: 'bin', floor: 'floor', bareCord: 'bare cord', patientSkin: 'skin of the patient', face: 'face',
 };

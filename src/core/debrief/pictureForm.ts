@@ -75,27 +75,51 @@ export class Numbers {
     return (from + (this.b[k]! - from) * this.t) * UNIT;
   }
 
-  row(length: number): Float64Array {
+  /** So many numbers; the row before, if they are the same. */
+  row(length: number, before: unknown): Float64Array {
     const row = new Float64Array(length);
-    for (let k = 0; k < length; k++) row[k] = this.next();
-    return row;
+    let same = before instanceof Float64Array && before.length === length;
+    for (let k = 0; k < length; k++) {
+      row[k] = this.next();
+      same &&= row[k] === (before as Float64Array)[k];
+    }
+    return same ? (before as Float64Array) : row;
   }
 }
 
-/** The picture of that form with those numbers. */
-export function pictureOf(form: PictureForm, numbers: Numbers, apart: { readonly scenario: Scenario; readonly step: number; readonly marks: ReadonlyMap<string, SurfaceMark> }): RoomPicture {
-  return { ...apart, ...(filled(form, numbers) as object) } as RoomPicture;
+/** What a picture has beside its numbers and its form. */
+export interface Apart {
+  readonly scenario: Scenario;
+  readonly step: number;
+  readonly marks: ReadonlyMap<string, SurfaceMark>;
 }
 
-function filled(place: unknown, numbers: Numbers): unknown {
+/** The picture of that form with those numbers. Parts that are as in the picture before are the very same. */
+export const pictureOf = (form: PictureForm, numbers: Numbers, apart: Apart, before: RoomPicture | null): RoomPicture => {
+  const parts: Fields = {};
+  for (const field in form) parts[field] = filled(form[field], numbers, before?.[field as keyof RoomPicture]);
+  return { ...apart, ...(parts as object) } as RoomPicture;
+};
+
+type Fields = { [field: string]: unknown };
+
+function filled(place: unknown, numbers: Numbers, before: unknown): unknown {
   if (typeof place !== 'object' || place === null) return place;
-  if (place === A_NUMBER || isNumberPlace(place)) return numbers.next();
-  if (Array.isArray(place)) return hasNumbers(place) ? place.map((part) => filled(part, numbers)) : place;
+  if (isNumberPlace(place)) return numbers.next();
+  if (Array.isArray(place)) return hasNumbers(place) ? filledList(place, numbers, Array.isArray(before) ? before : []) : place;
   const { row } = place as Partial<RowPlace>;
-  if (typeof row === 'number') return numbers.row(row);
-  const value: { [field: string]: unknown } = {};
-  for (const field in place) value[field] = filled((place as PictureForm)[field], numbers);
-  return 'c' in value && 's' in value ? asDirection(value) : value;
+  if (typeof row === 'number') return numbers.row(row, before);
+  const was = (typeof before === 'object' && before !== null ? before : {}) as Fields;
+  const value: Fields = {};
+  for (const field in place) value[field] = filled((place as PictureForm)[field], numbers, was[field]);
+  if ('c' in value && 's' in value) makeDirection(value as { c: number; s: number });
+  for (const field in value) if (value[field] !== was[field]) return value;
+  return before;
+}
+
+function filledList(place: readonly unknown[], numbers: Numbers, before: readonly unknown[]): readonly unknown[] {
+  const list = place.map((part, k) => filled(part, numbers, before[k]));
+  return list.length === before.length && list.every((part, k) => part === before[k]) ? before : list;
 }
 
 /** Place of one number of a form in its row, by the fields that lead to it. */
@@ -131,12 +155,9 @@ function countIn(place: unknown): number {
 const hasNumbers = (list: readonly unknown[]): boolean => typeof list[0] === 'object';
 
 /** Directions stay unit vectors. */
-function asDirection(value: { [field: string]: unknown }): object {
-  const { c, s } = value as { c: number; s: number };
-  const length = Math.sqrt(c * c + s * s);
-  if (length > 1e-6) {
-    value['c'] = c / length;
-    value['s'] = s / length;
-  }
-  return value;
+function makeDirection(value: { c: number; s: number }): void {
+  const length = Math.sqrt(value.c * value.c + value.s * value.s);
+  if (length <= 1e-6) return;
+  value.c /= length;
+  value.s /= length;
 }

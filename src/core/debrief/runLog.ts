@@ -16,6 +16,6 @@ export interface RunLog {
   readonly result: RunResult;
   /** Steps in the log: the last one is `steps − 1`. */
   readonly steps: number;
-  /** All recorded steps are in it. */
+  /** Nothing more comes: all recorded steps are in it, or those that could be played. */
   readonly complete: boolean;
 }

@@ -20,8 +20,11 @@ export interface TraceChunk {
   readonly sampleSteps: readonly number[];
   /** One row for each sample: clearances in the order of their names, then the numbers of the picture; shorter rows end in zeros. */
   readonly numbers: PackedColumns;
-  /** Forms of the pictures, each from a sample on (a place in `sampleSteps`), the first from 0; `count` numbers belong to it. */
-  readonly forms: readonly { readonly from: number; readonly form: PictureForm; readonly count: number }[];
+  /**
+   * Forms of the pictures, each from a sample on (a place in `sampleSteps`), the first from 0; `count` numbers belong to it. Null: the
+   * last form of the chunk before goes on.
+   */
+  readonly forms: readonly { readonly from: number; readonly form: PictureForm | null; readonly count: number }[];
   readonly clearances: readonly ClearanceName[];
   /** Facts of the steps since the chunk before; with the first one also those from before the run. */
   readonly facts: readonly Fact[];
