@@ -21,12 +21,14 @@ function sameRow(a: ArrayLike<number | string>, b: ArrayLike<number | string>): 
 }
 
 /** Compares the fields of plain objects, and what is in them one level down. */
-function sameFields(a: object, b: object): boolean {
-  return a === b || Object.entries(a).every(([key, value]: [string, unknown]) => {
-    const other = (b as Record<string, unknown>)[key];
-    if (value === other) return true;
-    return typeof value === 'object' && value !== null && typeof other === 'object' && other !== null && sameRow(Object.values(value), Object.values(other));
-  });
+function sameFields<Fields extends object>(a: Fields, b: Fields): boolean {
+  if (a === b) return true;
+  for (const name in a) {
+    const [one, other] = [a[name] as unknown, b[name] as unknown];
+    if (one === other) continue;
+    if (typeof one !== 'object' || one === null || typeof other !== 'object' || other === null || !sameRow(Object.values(one), Object.values(other))) return false;
+  }
+  return true;
 }
 
 function sameMarks(a: RoomPicture['marks'], b: RoomPicture['marks']): boolean {

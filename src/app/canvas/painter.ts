@@ -12,11 +12,16 @@ export interface StageView {
   readonly slowLabels?: boolean;
   /** Whether things are named; they are unless this is false. */
   readonly named?: boolean;
+  /** Pointer that leads the active hand, in CSS pixels from the upper left corner of the host; none while nothing does. */
+  readonly pointer?: { readonly x: number; readonly y: number } | null;
 }
 
 /** All that one frame is painted from; plain data, so that it can be sent to another thread. */
 export interface Shot extends LensData, StageView {
-  readonly picture: RoomPicture;
+  /** What is seen lies between these two, 0 at the previous and 1 at the current one. */
+  readonly previous: RoomPicture;
+  readonly current: RoomPicture;
+  readonly blend: number;
   /** Device pixels per CSS pixel. */
   readonly density: number;
   readonly nowMs: number;

@@ -1,10 +1,12 @@
 import type { Side } from '../../core/base/side.ts';
 import { marksOf } from './art/marks.ts';
 import { UltrasoundScreen } from './art/ultrasoundScreen.ts';
+import { blendPictures } from './blendPictures.ts';
 import { MOVING_LAYERS } from './drawingOrder.ts';
 import type { Frame } from './frame.ts';
 import { HandMotion } from './hand/handMotion.ts';
 import { Labels } from './labels/labels.ts';
+import { paintLeadLine } from './leadLine.ts';
 import { LAYER_PAINTERS } from './layerPainters.ts';
 import { Lens } from './lens.ts';
 import { makeCanvas } from './makeCanvas.ts';
@@ -37,7 +39,8 @@ export class RoomPainter implements Painter {
 
   paint(shot: Shot): void {
     this.fitTo(shot);
-    const { picture, shown, activeHand, slowLabels = false, named = true, nowMs, density, toScreen } = shot;
+    const { shown, activeHand, slowLabels = false, named = true, pointer = null, nowMs, density, toScreen } = shot;
+    const picture = blendPictures(shot.previous, shot.current, shot.blend);
     const camera = new Lens(shot);
     const markOf = marksOf(picture, shown);
     const frameOn = (ctx: CanvasRenderingContext2D): Frame => ({
@@ -49,6 +52,7 @@ export class RoomPainter implements Painter {
       const frame = frameOn(ctx);
       this.stills.paintRest(frame, together);
       for (const layer of MOVING_LAYERS) LAYER_PAINTERS[layer](frame);
+      if (pointer && activeHand) paintLeadLine(ctx, density, pointer, camera.roomToScreen(picture.hands[activeHand].x, picture.hands[activeHand].y));
     });
   }
 

@@ -1,6 +1,5 @@
 import type { RoomPicture } from '../../core/room/picture.ts';
 import { canPaintBeside, paintBeside } from './beside/paintBeside.ts';
-import { blendPictures } from './blendPictures.ts';
 import { Camera } from './camera.ts';
 import { drawHand } from './hand/handThumbnail.ts';
 import { looksSame } from './looksSame.ts';
@@ -84,16 +83,15 @@ class RoomStage implements Stage {
     camera.furnish(current.scenario);
     camera.advance(current.hands.left.holds !== null || current.hands.right.holds !== null, nowMs);
     if (!this.painter.ready) return;
-    const picture = blendPictures(previous, current, blend);
-    if (this.isDrawn(picture, view, nowMs)) return;
+    if (this.isDrawn(current, view, nowMs)) return;
     const { toScreen, widthPx, heightPx } = camera;
-    this.painter.paint({ picture, toScreen, widthPx, heightPx, density, nowMs, ...view });
+    this.painter.paint({ previous, current, blend, toScreen, widthPx, heightPx, density, nowMs, ...view });
   }
 
   /** Whether the screen shows this already, as it does while nothing moves. */
   private isDrawn(picture: RoomPicture, view: StageView, nowMs: number): boolean {
     const { toScreen, widthPx, heightPx } = this.camera;
-    const look = `${view.activeHand} ${view.shown} ${view.named} ${toScreen.join(' ')} ${widthPx} ${heightPx} ${this.density}`;
+    const look = `${view.activeHand} ${view.shown} ${view.named} ${view.pointer?.x} ${view.pointer?.y} ${toScreen.join(' ')} ${widthPx} ${heightPx} ${this.density}`;
     if (this.drawn === null || look !== this.look || !looksSame(this.drawn, picture)) this.settledMs = nowMs + SETTLE_MS;
     else if (nowMs > this.settledMs) return true;
     this.drawn = picture;

@@ -1,7 +1,7 @@
 import type { RoomInput } from '../input/RoomInput.ts';
-import { LeadLine } from './LeadLine.ts';
 import type { LiveRun } from './LiveRun.ts';
-import type { StagePort } from './stagePort.ts';
+import type { PlaceOnPage } from './PlaceOnPage.ts';
+import type { StagePoint, StagePort } from './stagePort.ts';
 
 const PANELS_EVERY_MS = 120;
 /** A gap longer than this between frames is no time of the run: the page was not shown. */
@@ -12,16 +12,13 @@ export class RoomLoop {
   private frame = 0;
   private lastMs: number | null = null;
   private panelsMs = 0;
-  private readonly leadLine: LeadLine;
 
   constructor(
     private readonly live: LiveRun,
     private readonly stage: StagePort,
     private readonly input: RoomInput,
-    private readonly room: HTMLElement,
-  ) {
-    this.leadLine = new LeadLine(room);
-  }
+    private readonly place: PlaceOnPage,
+  ) {}
 
   start(): void {
     this.frame = requestAnimationFrame((nowMs) => this.tick(nowMs));
@@ -29,19 +26,17 @@ export class RoomLoop {
 
   stop(): void {
     cancelAnimationFrame(this.frame);
-    this.leadLine.remove();
   }
 
   private draw(): void {
     const { previous, current, blend, hands, coaching } = this.live;
-    this.stage.draw(previous, current, blend, { activeHand: hands.active, shown: coaching === 'shown' });
+    this.stage.draw(previous, current, blend, { activeHand: hands.active, shown: coaching === 'shown', pointer: this.pointer() });
   }
 
-  private drawLeadLine(): void {
+  /** Where the pointer is that leads the active hand, in pixels of the room's element. */
+  private pointer(): StagePoint | null {
     const from = this.live.mode.playing ? this.input.leadingFrom : null;
-    const box = this.room.getBoundingClientRect();
-    const hand = this.live.current.hands[this.live.hands.active];
-    this.leadLine.show(from && { x: from.x - box.left, y: from.y - box.top }, this.stage.roomToScreen(hand.x, hand.y));
+    return from && this.place.inside(from.x, from.y);
   }
 
   private tick(nowMs: number): void {
@@ -50,7 +45,6 @@ export class RoomLoop {
     this.input.tick(elapsedMs / 1000 / this.live.clock.slowdown);
     this.live.advance(elapsedMs);
     this.draw();
-    this.drawLeadLine();
     this.panelsMs += elapsedMs;
     if (this.panelsMs >= PANELS_EVERY_MS && this.live.mode.playing) {
       this.panelsMs = 0;

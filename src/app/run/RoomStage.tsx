@@ -3,6 +3,7 @@ import type { PageOrder } from '../input/KeyboardDriver.ts';
 import { RoomInput } from '../input/RoomInput.ts';
 import type { RoomView } from '../input/RoomView.ts';
 import type { LiveRun } from './LiveRun.ts';
+import { PlaceOnPage } from './PlaceOnPage.ts';
 import { RoomLoop } from './RoomLoop.ts';
 import type { MountStage, StagePort } from './stagePort.ts';
 
@@ -56,21 +57,23 @@ export function RoomStage({ live, mountStage, onOrder, onFocus, onReady }: RoomS
 
 /** Starts input and frames; gives back what ends them. */
 function run(room: HTMLElement, stage: StagePort, live: LiveRun, onOrder: (order: PageOrder) => void): () => void {
-  const input = new RoomInput(room, live.hands, viewOf(room, stage, live), onOrder);
-  const loop = new RoomLoop(live, stage, input, room);
+  const place = new PlaceOnPage(room);
+  const input = new RoomInput(room, live.hands, viewOf(place, stage, live), onOrder);
+  const loop = new RoomLoop(live, stage, input, place);
   loop.start();
   room.focus({ preventScroll: true });
   return () => {
     loop.stop();
     input.dispose();
+    place.dispose();
     stage.destroy();
   };
 }
 
-function viewOf(room: HTMLElement, stage: StagePort, live: LiveRun): RoomView {
+function viewOf(place: PlaceOnPage, stage: StagePort, live: LiveRun): RoomView {
   const inRoom = (clientX: number, clientY: number): readonly [number, number] => {
-    const box = room.getBoundingClientRect();
-    return [clientX - box.left, clientY - box.top];
+    const { x, y } = place.inside(clientX, clientY);
+    return [x, y];
   };
   return {
     toRoom: (clientX, clientY) => stage.screenToRoom(...inRoom(clientX, clientY)),

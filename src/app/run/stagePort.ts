@@ -21,7 +21,7 @@ export interface RoomPart {
 
 /** What the pages need of the drawn room. */
 export interface StagePort {
-  draw(previous: RoomPicture, current: RoomPicture, blend: number, look: { readonly activeHand: Side | null; readonly shown: boolean; readonly named?: boolean }): void;
+  draw(previous: RoomPicture, current: RoomPicture, blend: number, look: { readonly activeHand: Side | null; readonly shown: boolean; readonly named?: boolean; readonly pointer?: StagePoint | null }): void;
   roomToScreen(x: number, y: number): StagePoint;
   screenToRoom(x: number, y: number): StagePoint;
   zoom(factor: number, x: number, y: number): void;

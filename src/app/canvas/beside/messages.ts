@@ -7,11 +7,12 @@ export interface StartMessage {
   readonly reducedMotion: boolean;
 }
 
-/** One frame to paint; of the picture only the news since the frame before. */
+/** One frame to paint; of its pictures only the news: of the previous one since the last one sent, of the current one since the previous. */
 export interface ShotMessage {
   readonly kind: 'shot';
-  readonly shot: Omit<Shot, 'picture'>;
-  readonly news: unknown;
+  readonly shot: Omit<Shot, 'previous' | 'current'>;
+  /** Null when both are those of the frame before. */
+  readonly pictures: { readonly previous: unknown; readonly current: unknown } | null;
 }
 
 /** What the page tells the worker. */

@@ -35,7 +35,9 @@ class WorkerPainter implements Painter {
   onBroken = (): void => {};
   private onReady = (): void => {};
   private underWay = 0;
-  private sent: RoomPicture | null = null;
+  /** Pictures of the last frame, as the worker has them. */
+  private previous: RoomPicture | null = null;
+  private current: RoomPicture | null = null;
 
   constructor(private readonly worker: Worker) {
     worker.addEventListener('message', ({ data }: MessageEvent<StageReply>) => this.hear(data));
@@ -55,9 +57,11 @@ class WorkerPainter implements Painter {
 
   get ready(): boolean { return this.underWay < SHOTS_UNDER_WAY_MAX; }
 
-  paint({ picture, ...shot }: Shot): void {
-    this.post({ kind: 'shot', shot, news: newsOf(picture, this.sent) });
-    this.sent = picture;
+  paint({ previous, current, ...shot }: Shot): void {
+    const same = previous === this.previous && current === this.current;
+    this.post({ kind: 'shot', shot, pictures: same ? null : { previous: newsOf(previous, this.current), current: newsOf(current, previous) } });
+    this.previous = previous;
+    this.current = current;
     this.underWay++;
   }
 

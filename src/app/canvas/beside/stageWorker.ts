@@ -12,7 +12,8 @@ const { fonts } = globalThis as unknown as { readonly fonts: FontFaceSet };
 const reply = (message: StageReply): void => postMessage(message);
 const fail = (error: unknown): void => reply({ kind: 'failed', message: error instanceof Error ? error.message : String(error) });
 let painter: RoomPainter | null = null;
-let picture: RoomPicture | null = null;
+let previous: RoomPicture | null = null;
+let current: RoomPicture | null = null;
 
 /** Paints the room beside the page, which stays responsive. */
 addEventListener('message', ({ data }: MessageEvent<StageRequest>) => {
@@ -21,8 +22,11 @@ addEventListener('message', ({ data }: MessageEvent<StageRequest>) => {
     return;
   }
   try {
-    picture = withNews(picture, data.news) as RoomPicture;
-    painter?.paint({ ...data.shot, picture });
+    if (data.pictures) {
+      previous = withNews(current, data.pictures.previous) as RoomPicture;
+      current = withNews(previous, data.pictures.current) as RoomPicture;
+    }
+    if (previous && current) painter?.paint({ ...data.shot, previous, current });
     reply({ kind: 'painted' });
   } catch (error) {
     fail(error);
