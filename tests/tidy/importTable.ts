@@ -21,7 +21,7 @@ export const IMPORT_TABLE: Readonly<Record<string, FolderRule>> = {
   'src/core/run': { folders: core('base', 'commands', 'scenario', 'physics', 'touch', 'ledger', 'room', 'procedure') },
   'src/core/scoring': { folders: core('base', 'ledger', 'statistics', 'scoring/noticing'), typesOf: core('commands', 'scenario', 'run', 'procedure', 'room') },
   'src/core/recording': { folders: core('base', 'commands', 'scenario', 'room', 'run', 'scoring'), packages: ['zod'] },
-  'src/core/debrief': { folders: core('base', 'commands', 'scenario', 'ledger', 'run', 'recording'), typesOf: core('room', 'procedure') },
+  'src/core/debrief': { folders: core('base', 'commands', 'scenario', 'ledger', 'run', 'scoring', 'recording'), typesOf: core('room', 'procedure') },
   'src/core/statistics': { folders: core('base') },
   'src/core/scoring/bundle': { folders: core('base'), typesOf: core('scenario', 'run') },
   'src/core/scoring/noticing': { folders: core('base', 'statistics'), typesOf: core('scenario', 'run', 'ledger') },

@@ -4,6 +4,7 @@ import type { Ledger } from '../ledger/Ledger.ts';
 import type { Reach } from '../ledger/surface.ts';
 import { insertRemedy, removeFacts, removeTouch } from '../ledger/whatIf.ts';
 import type { RemedyReport, RunResult } from '../run/result.ts';
+import { scoreOf } from '../scoring/scoreRun.ts';
 import { replayChanged } from './ledgerRestarts.ts';
 import { indexOf, surfaceOf } from './logIndex.ts';
 import type { RunLog } from './runLog.ts';
@@ -14,8 +15,8 @@ import type { Change, Spared, WhatIfOutcome } from './whatIfTypes.ts';
 export function whatIf(log: RunLog, change: Change): WhatIfOutcome {
   const { ledger: was } = indexOf(log);
   const is = change.kind === 'nothing' ? was : replayChanged(log, changedFacts(log, change));
-  const fate = fates(log, was, is);
-  return { change, breaks: is.breaks, reach: farthest(is), ...fate, result: resultOf(log, change, is) };
+  const result = resultOf(log, change, is);
+  return { change, breaks: is.breaks, reach: farthest(is), ...fates(log, was, is), result, score: scoreOf(result, log.scenario) };
 }
 
 function changedFacts(log: RunLog, change: Exclude<Change, { kind: 'nothing' }>): readonly Fact[] {
@@ -34,7 +35,7 @@ function changedFacts(log: RunLog, change: Exclude<Change, { kind: 'nothing' }>)
 const REACHES: readonly Reach[] = ['none', 'field', 'device', 'site'];
 
 /** Largest reach of all breaks. */
-export const farthest = ({ breaks }: Pick<Ledger, 'breaks'>): Reach => REACHES[Math.max(0, ...breaks.map(({ reach }) => REACHES.indexOf(reach)))]!;
+const farthest = ({ breaks }: Pick<Ledger, 'breaks'>): Reach => REACHES[Math.max(0, ...breaks.map(({ reach }) => REACHES.indexOf(reach)))]!;
 
 /** The surface that takes another's place after an inserted remedy is named like it with a "~" after the thing. */
 const original = (id: string): string => id.replace('~', '');

@@ -2,6 +2,7 @@ import type { RemedyId } from '../commands/command.ts';
 import type { Break } from '../ledger/break.ts';
 import type { Reach } from '../ledger/surface.ts';
 import type { RunResult } from '../run/result.ts';
+import type { Score } from '../scoring/score.ts';
 
 /** One thing that is thought to have gone otherwise. */
 export type Change =
@@ -35,6 +36,8 @@ export interface WhatIfOutcome {
   readonly newlySpoiled: readonly Spared[];
   /** The result of that run: breaks, notices and remedies as they would be. */
   readonly result: RunResult;
+  /** What that result is worth; null when it lacks something that the rubric weighs. The run's own is that of `nothing`. */
+  readonly score: Score | null;
 }
 
 /** A change with its outcome, told. */

@@ -17,6 +17,13 @@ export function runLog(facts: readonly Fact[], change: Partial<RunLog> = {}): Ru
 /** The run log of a log that is written as sentences, lasting `wait` steps longer. */
 export const logged = (log: Log, wait = 0): RunLog => runLog(log.facts, { steps: log.step + wait + 1 });
 
+/** The same with gloves named as they are in the room, so that hands are told apart. */
+export function roomLogged(log: Log, wait = 0): RunLog {
+  const named = JSON.stringify(log.facts).replaceAll('gloveR#', 'glove.right#').replaceAll('gloveL#', 'glove.left#');
+  const worded = named.replace(/"words":"glove\.(left|right)#\d+:(\w+)"/g, '"words":"$1 glove, $2"');
+  return runLog(JSON.parse(worded) as Fact[], { steps: log.step + wait + 1 });
+}
+
 function resultOf(facts: readonly Fact[], steps: number): RunResult {
   const ledger = replayLedger(facts, rulesInForce(SCENARIO));
   const words = Object.fromEntries(ledger.surfaces.map((surface) => [surface.id, surface.words]));

@@ -3,6 +3,9 @@ import { alternatives } from '../../../src/core/debrief/alternatives.ts';
 import { suggestion } from '../../../src/core/debrief/suggestion.ts';
 import { whatIf } from '../../../src/core/debrief/whatIf.ts';
 import type { Change } from '../../../src/core/debrief/whatIfTypes.ts';
+import type { RunLog } from '../../../src/core/debrief/runLog.ts';
+import { TASK_ORDER } from '../../../src/core/procedure/tasks.ts';
+import { scoreOf } from '../../../src/core/scoring/scoreRun.ts';
 import type { Log } from '../ledger/log.ts';
 import { log } from '../ledger/log.ts';
 import { logged } from './runLogs.ts';
@@ -72,6 +75,17 @@ describe('What if', () => {
     expect(outcome.result.notices).toEqual([{ step: 312, breaks: [1] }]);
     expect(outcome.breaks.map(({ rule, noticedStep }) => [rule, noticedStep])).toEqual([['glove-on-pole', 312]]);
     expect(whatIf(logged(log().tap('gloveR#1:palm', 'railR:all').notice()), { kind: 'undoTouch', touch: 1 }).result.notices, 'a false report').toEqual([{ step: 1, breaks: [] }]);
+  });
+
+  it('the verdict follows from that result', () => {
+    const procedure = { ...run.result.progress, tasks: TASK_ORDER.map((task) => ({ task, critical: true, doneStep: 10, outOfOrderAfter: null, progress: 1 })), current: 'finished' as const };
+    const still = { movements: 1, median: -6.6, roughest: [] };
+    const measured = { driftStep: { left: null, right: null }, drops: [], smoothness: { left: still, right: still }, clearance: [] };
+    const whole: RunLog = { ...run, result: { ...run.result, progress: procedure, handling: { ...run.result.handling, measured } } };
+    const verdict = (change: Change): string | undefined => whatIf(whole, change).score?.verdict;
+    expect([verdict({ kind: 'nothing' }), verdict({ kind: 'undoBreak', number: 1 })]).toEqual(['notYet', 'met']);
+    expect(whatIf(whole, glove(50)).score).toEqual(scoreOf(whatIf(whole, glove(50)).result, whole.scenario));
+    expect(whatIf(run, { kind: 'nothing' }).score, 'an old result lacks what is weighed').toBeNull();
   });
 
   it('asks for no break that is not there', () => {
