@@ -5,26 +5,31 @@ import { LazyDebrief } from './debrief/LazyDebrief.tsx';
 import { LibraryPage } from './library/LibraryPage.tsx';
 import { ReportPage } from './report/ReportPage.tsx';
 import type { LiveRun } from './run/LiveRun.ts';
+import { LazyRules } from './rules/LazyRules.tsx';
 import { RunPage } from './run/RunPage.tsx';
 import { installTestHook } from './run/testHook.ts';
 import type { Services } from './services.ts';
 import { StartPage } from './start/StartPage.tsx';
+import { useRunChoice } from './start/useRunChoice.ts';
 import { usePageHistory } from './usePageHistory.ts';
 
-type Page = { readonly name: 'start' } | { readonly name: 'runs' } | { readonly name: 'run'; readonly live: LiveRun } | { readonly name: 'report' | 'debrief'; readonly file: RunFile };
+/** The rule book, as a scenario sets it, and the page that it was opened from. */
+type RulesView = { readonly name: 'rules'; readonly scenario: Scenario | null; readonly rule?: string; readonly from: Page };
+type Page = RulesView | { readonly name: 'start' } | { readonly name: 'runs' } | { readonly name: 'run'; readonly live: LiveRun } | { readonly name: 'report' | 'debrief'; readonly file: RunFile };
 
 const START: Page = { name: 'start' };
 
 /** The pages and the ways between them. */
 export function App({ services }: { readonly services: Services }) {
   const [page, setPage] = useState<Page>(START);
+  const choice = useRunChoice(services);
   const removeHook = useRef<() => void>(() => {});
   const toStart = (): void => {
     removeHook.current();
     if (page.name === 'run') void page.live.leave().then(() => setPage(START));
     else setPage(START);
   };
-  usePageHistory(page.name, toStart);
+  usePageHistory(page.name, page.name === 'rules' ? () => setPage(page.from) : toStart);
 
   const begin = async (scenario: Scenario, coaching: Scenario['coaching'], seed = crypto.getRandomValues(new Uint32Array(1))[0]!): Promise<void> => {
     setPage({ name: 'run', live: await services.startRun({ scenario, coaching, slowdown: 1, seed }) });
@@ -33,7 +38,9 @@ export function App({ services }: { readonly services: Services }) {
 
   switch (page.name) {
     case 'start':
-      return <StartPage services={services} onRun={(live) => setPage({ name: 'run', live })} onReport={(file) => setPage({ name: 'report', file })} onRuns={() => setPage({ name: 'runs' })} />;
+      return <StartPage services={services} choice={choice} onRules={() => setPage({ name: 'rules', scenario: choice.scenario ?? null, from: page })} onRun={(live) => setPage({ name: 'run', live })} onReport={(file) => setPage({ name: 'report', file })} onRuns={() => setPage({ name: 'runs' })} />;
+    case 'rules':
+      return <LazyRules scenario={page.scenario} {...(page.rule ? { rule: page.rule } : {})} backWords={page.from.name === 'report' ? 'Report' : 'Start page'} onBack={() => setPage(page.from)} />;
     case 'runs':
       return <LibraryPage services={services} onReport={(file) => setPage({ name: 'report', file })} onBack={toStart} />;
     case 'run':
@@ -54,7 +61,7 @@ export function App({ services }: { readonly services: Services }) {
         />
       );
     case 'report':
-      return <ReportPage key={page.file.header.runId} services={services} file={page.file} onAgain={(seed) => void again(page.file, seed)} onDebrief={() => setPage({ name: 'debrief', file: page.file })} onBack={toStart} />;
+      return <ReportPage key={page.file.header.runId} services={services} file={page.file} onAgain={(seed) => void again(page.file, seed)} onDebrief={() => setPage({ name: 'debrief', file: page.file })} onRule={(rule) => setPage({ name: 'rules', scenario: page.file.header.scenario, ...(rule ? { rule } : {}), from: page })} onBack={toStart} />;
     case 'debrief':
       return <LazyDebrief key={page.file.header.runId} services={services} file={page.file} onReport={() => setPage({ name: 'report', file: page.file })} onPractise={(scenario, coaching) => void begin(scenario, coaching)} />;
   }

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 
-const TITLES: Readonly<Record<string, string>> = { start: 'Sterile-field trainer', run: 'Run, sterile-field trainer', report: 'Report, sterile-field trainer', debrief: 'Debrief, sterile-field trainer', runs: 'My runs, sterile-field trainer' };
+const TITLES: Readonly<Record<string, string>> = { start: 'Sterile-field trainer', run: 'Run, sterile-field trainer', report: 'Report, sterile-field trainer', debrief: 'Debrief, sterile-field trainer', runs: 'My runs, sterile-field trainer', rules: 'Rule book, sterile-field trainer' };
 
 /** Keeps the browser's Back button in step: from a run or a report it leads to the start page. Names the page in the title and leads the focus to its heading. */
 export function usePageHistory(page: string, toStart: () => void): void {

@@ -8,10 +8,11 @@ interface BreakCardProps {
   readonly broken: Break;
   readonly rule: RuleWords;
   readonly words: Readonly<Record<string, string>>;
+  readonly onRule: (rule: string) => void;
 }
 
 /** One break: what happened and when, the chain it set off, what the operator did, and the rule with its source. */
-export function BreakCard({ broken, rule, words }: BreakCardProps) {
+export function BreakCard({ broken, rule, words, onRule }: BreakCardProps) {
   return (
     <article class="break-card" aria-labelledby={`break-${broken.number}`}>
       <header class="break-head">
@@ -36,6 +37,9 @@ export function BreakCard({ broken, rule, words }: BreakCardProps) {
           <p class="rule-told">{tellBreak(rule.sentence, broken, (id) => words[id] ?? id)}</p>
           <p class="rule-statement">{rule.statement}</p>
           <p class="small">Source: {rule.source}</p>
+          <button class="quiet rule-more" onClick={() => onRule(broken.rule)}>
+            Read it in the rule book
+          </button>
         </div>
       </div>
       <footer class="break-answer">

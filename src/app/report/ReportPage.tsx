@@ -1,27 +1,41 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { RunFile } from '../../core/recording/recording.ts';
-import type { RunResult } from '../../core/run/result.ts';
-import { dateText } from '../parts/dateText.ts';
+import type { Exercise } from '../../core/scoring/practise.ts';
 import { durationText } from '../parts/clockText.ts';
 import type { Services } from '../services.ts';
+import { AboutRun } from './AboutRun.tsx';
 import { BreakCard } from './BreakCard.tsx';
+import { BundleCard } from './BundleCard.tsx';
 import { HandlingTable } from './HandlingTable.tsx';
+import { NextExercises } from './NextExercises.tsx';
+import { NoticingCard } from './NoticingCard.tsx';
 import { OtherEvents } from './OtherEvents.tsx';
-import { paceWords } from './paceWords.ts';
+import { PolicyFlags } from './PolicyFlags.tsx';
+import { PrintReport } from './print/PrintReport.tsx';
 import { secondsAt, summaryWords } from './reportFacts.ts';
+import { reportView, type ReportView } from './reportView.ts';
+import { ScoreParts } from './ScoreParts.tsx';
+import { unscoredWords } from './scoreWords.ts';
 import { TaskTable } from './TaskTable.tsx';
-import { VerifyButton } from './VerifyButton.tsx';
+import { useResult } from './useResult.ts';
+import { useVerification } from './useVerification.ts';
+import { VerdictCard } from './VerdictCard.tsx';
 
 interface ReportPageProps {
   readonly services: Services;
   readonly file: RunFile;
   readonly onAgain: (seed: 'same' | 'new') => void;
+  readonly onPractise: (exercise: Exercise) => void;
+  readonly onDebrief: () => void;
+  readonly onRuns: () => void;
   readonly onBack: () => void;
 }
 
-/** What a run came to, without a verdict: breaks with their chains, tasks, events, handling. */
-export function ReportPage({ services, file, onAgain, onBack }: ReportPageProps) {
+/** What a run came to: verdict and reasons first, then what the score is made of, the breaks with their chains, and what next. */
+export function ReportPage(props: ReportPageProps) {
+  const { services, file, onAgain, onDebrief, onRuns, onBack } = props;
   const { result, share } = useResult(services, file);
+  const view = useMemo(() => result && reportView(file, result, services.scenarios), [file, result, services]);
   const { header } = file;
   return (
     <div class="report">
@@ -30,57 +44,55 @@ export function ReportPage({ services, file, onAgain, onBack }: ReportPageProps)
         <span class="bar-scenario">
           {header.scenario.title}, {durationText(secondsAt(file.steps))}
         </span>
-        <span class="report-summary">{result && summaryWords(result)}</span>
         <span class="report-actions">
           <button onClick={onBack}>Start page</button>
+          <button onClick={onRuns}>My runs</button>
           <button onClick={() => void services.saveFile(file)}>Save the run file</button>
+          <button disabled={!view} onClick={() => window.print()}>
+            Print
+          </button>
           <button onClick={() => onAgain('same')}>Again, same seed</button>
-          <button class="main-button" onClick={() => onAgain('new')}>
-            Again, new seed
+          <button onClick={() => onAgain('new')}>Again, new seed</button>
+          <button class="main-button" onClick={onDebrief}>
+            Debrief
           </button>
         </span>
       </header>
-      {result ? <ReportBody services={services} file={file} result={result} /> : <Replaying share={share} />}
+      {view ? <ReportBody {...props} view={view} /> : <Replaying share={share} />}
     </div>
   );
 }
 
-function ReportBody({ services, file, result }: { readonly services: Services; readonly file: RunFile; readonly result: RunResult }) {
+function ReportBody({ services, file, onPractise, view }: ReportPageProps & { readonly view: ReportView }) {
+  const verification = useVerification(file, services.verify);
+  const { result, score } = view;
   return (
-    <div class="report-columns">
-      <main class="report-main" aria-labelledby="breaks-head">
-        <h2 id="breaks-head">Breaks of sterility</h2>
-        {result.breaks.length === 0 && <p class="report-none">None. Nothing that must be sterile met anything that was not.</p>}
-        {result.breaks.map((broken) => (
-          <BreakCard key={broken.number} broken={broken} rule={services.ruleWords(broken.rule)} words={result.words} />
-        ))}
-      </main>
-      <aside class="report-side" aria-label="Run">
-        <TaskTable progress={result.progress} />
-        <OtherEvents result={result} />
-        <HandlingTable result={result} />
-        <AboutRun services={services} file={file} />
-      </aside>
-    </div>
-  );
-}
-
-function AboutRun({ services, file }: { readonly services: Services; readonly file: RunFile }) {
-  const { header } = file;
-  return (
-    <section class="about-run">
-      <h2>Recording</h2>
-      <p class="small">
-        Begun {dateText(header.startedAt)}. Coaching {header.scenario.coaching}, {paceWords(file)}, seed {header.seed}.{file.result === null && ' Broken off before its end.'}
-        {header.resumedAt.length > 0 && ` Taken up again ${header.resumedAt.length === 1 ? 'once' : `${header.resumedAt.length} times`}.`}
-      </p>
-      {services.isSameSimulation(file) ? (
-        <VerifyButton file={file} verify={services.verify} />
-      ) : (
-        <p>Recorded under version {header.simulation} of the simulation, which is another than this one. The report is as it was saved and cannot be verified here.</p>
-      )}
-      <p class="small">A training aid, not proof of competence.</p>
-    </section>
+    <>
+      <div class="report-columns">
+        <main class="report-main">
+          {score ? <VerdictCard score={score} /> : <p class="report-none">{unscoredWords(file)}</p>}
+          <NextExercises exercises={view.exercises} onPractise={onPractise} />
+          <PolicyFlags flags={view.flags} />
+          {score && <ScoreParts parts={score.parts} />}
+          <section aria-labelledby="breaks-head">
+            <h2 id="breaks-head">Breaks of sterility</h2>
+            <p class="report-none">{result.breaks.length === 0 ? 'None. Nothing that must be sterile met anything that was not.' : summaryWords(result)}</p>
+            {result.breaks.map((broken) => (
+              <BreakCard key={broken.number} broken={broken} rule={services.ruleWords(broken.rule)} words={result.words} />
+            ))}
+          </section>
+        </main>
+        <aside class="report-side" aria-label="Run">
+          <BundleCard bundle={view.bundle} />
+          <NoticingCard noticing={view.noticing} />
+          {!score && <TaskTable progress={result.progress} />}
+          <OtherEvents result={result} />
+          {!score && <HandlingTable result={result} />}
+          <AboutRun services={services} file={file} verification={verification} />
+        </aside>
+      </div>
+      <PrintReport view={view} ruleWords={services.ruleWords} sameSimulation={services.isSameSimulation(file)} verified={verification.answer} />
+    </>
   );
 }
 
@@ -95,17 +107,3 @@ const Replaying = ({ share }: { readonly share: number | null }) => (
     )}
   </main>
 );
-
-/** The written result, or for a run that was broken off what comes of playing it again. */
-function useResult(services: Services, file: RunFile): { readonly result: RunResult | null; readonly share: number | null } {
-  const [result, setResult] = useState(file.result);
-  const [share, setShare] = useState<number | null>(services.isSameSimulation(file) ? 0 : null);
-  useEffect(() => {
-    setResult(file.result);
-    if (file.result !== null || !services.isSameSimulation(file)) return;
-    const work = services.replayResult(file, setShare);
-    work.outcome.then(setResult, () => setShare(null));
-    return () => work.stop();
-  }, [file]);
-  return { result, share };
-}

@@ -1,4 +1,6 @@
+import { policyFlags } from '../../core/ledger/rules/policyFlags.ts';
 import type { Scenario } from '../../core/scenario/schema.ts';
+import { flagWords } from '../parts/flagWords.ts';
 import { scenarioSpecials } from './scenarioSpecials.ts';
 
 interface ScenarioCardProps {
@@ -19,6 +21,11 @@ export function ScenarioCard({ scenario, chosen, own, onChoose }: ScenarioCardPr
       </span>
       <span class="scenario-summary">{scenario.summary}</span>
       <span class="scenario-specials">{scenarioSpecials(scenario).join(' · ')}</span>
+      {policyFlags(scenario).map((flag) => (
+        <span key={flag.path} class="scenario-flag">
+          {flagWords(flag)}
+        </span>
+      ))}
     </label>
   );
 }

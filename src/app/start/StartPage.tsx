@@ -9,7 +9,7 @@ import { OpenFile } from './OpenFile.tsx';
 import { RunChoiceForm } from './RunChoiceForm.tsx';
 import { useDroppedFile } from './useDroppedFile.ts';
 import { useKeptRuns } from './useKeptRuns.ts';
-import { useRunChoice } from './useRunChoice.ts';
+import type { ChoiceState } from './useRunChoice.ts';
 import { useWork } from './useWork.ts';
 
 interface StartPageProps {
@@ -17,11 +17,12 @@ interface StartPageProps {
   readonly onRun: (live: LiveRun) => void;
   readonly onReport: (file: RunFile) => void;
   readonly onRuns: () => void;
+  readonly choice: ChoiceState;
+  readonly onRules: () => void;
 }
 
 /** Where one chooses what to practise, or opens what was practised. */
-export function StartPage({ services, onRun, onReport, onRuns }: StartPageProps) {
-  const choice = useRunChoice(services);
+export function StartPage({ services, onRun, onReport, onRuns, choice, onRules }: StartPageProps) {
   const kept = useKeptRuns(services);
   const work = useWork();
   const start = (): void => void work.run(async () => onRun(await services.startRun(choice.value!)));
@@ -44,6 +45,9 @@ export function StartPage({ services, onRun, onReport, onRuns }: StartPageProps)
           sterility, what it spread to, and whether you said so.
         </p>
         <Cautions />
+        <button class="start-rules" onClick={onRules}>
+          Rules, remedies and local policy
+        </button>
       </header>
       <main class="start-main">
         <BrokenOffRuns runs={kept.runs.brokenOff} onResume={resume} onClose={openKept} onDelete={(runId) => void services.deleteRun(runId).then(kept.refresh)} />

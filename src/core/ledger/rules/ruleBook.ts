@@ -7,8 +7,17 @@ import { FIXED_THING_RULES } from './fixedThingRules.ts';
 import { PLACE_RULES } from './placeRules.ts';
 import type { Rule } from './rule.ts';
 
+/** Rules by what they speak of. */
+export const RULE_GROUPS: readonly { readonly words: string; readonly rules: readonly Rule[] }[] = [
+  { words: 'Fixed things of the room', rules: FIXED_THING_RULES },
+  { words: 'Bodies', rules: BODY_RULES },
+  { words: 'The cord of the probe', rules: CORD_RULES },
+  { words: 'Drapes', rules: DRAPE_RULES },
+  { words: 'Places and use', rules: PLACE_RULES },
+];
+
 /** Every rule that the ledger knows. */
-export const RULE_BOOK: readonly Rule[] = [...FIXED_THING_RULES, ...BODY_RULES, ...CORD_RULES, ...DRAPE_RULES, ...PLACE_RULES];
+export const RULE_BOOK: readonly Rule[] = RULE_GROUPS.flatMap(({ rules }) => rules);
 
 const byId = new Map(RULE_BOOK.map((rule) => [rule.id, rule]));
 
