@@ -54,11 +54,13 @@ function sharps({ progress }: RunResult, { items, rubric: { tasks } }: Scenario)
 /** A part of `of` points shared out by weights. */
 export function weighed(id: ScorePart['id'], words: string, of: number, earned: readonly Earned[], worked = 1): ScorePart {
   const all = earned.reduce((sum, { weight }) => sum + weight, 0);
-  const lines = earned.map(({ line, weight, share }): ScoreLine => {
-    const worth = all > 0 ? (of * weight) / all : 0;
-    return weight > 0 ? { ...line, points: hundredths(worth * share * worked), of: hundredths(worth) } : { ...line, points: null, of: null };
-  });
-  return { id, words, points: hundredths(lines.reduce((sum, { points }) => sum + (points ?? 0), 0)), of: all > 0 ? of : 0, lines };
+  const worth = (weight: number): number => (all > 0 ? (of * weight) / all : 0);
+  const lines = earned.map(({ line, weight, share }): ScoreLine =>
+    weight > 0 ? { ...line, points: hundredths(worth(weight) * share * worked), of: hundredths(worth(weight)) } : { ...line, points: null, of: null },
+  );
+  // Rounded once: the rounded points of the lines may miss the part's by a hundredth or two.
+  const points = earned.reduce((sum, { weight, share }) => sum + worth(weight) * share * worked, 0);
+  return { id, words, points: hundredths(points), of: all > 0 ? of : 0, lines };
 }
 
 export type { Earned };
