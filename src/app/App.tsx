@@ -35,6 +35,11 @@ export function App({ services }: { readonly services: Services }) {
     setPage({ name: 'run', live: await services.startRun({ scenario, coaching, slowdown: 1, seed }) });
   };
   const again = ({ header: { scenario, seed } }: RunFile, which: 'same' | 'new'): Promise<void> => begin(scenario, scenario.coaching, which === 'same' ? seed : undefined);
+  /** Starts an exercise that a report or a debrief proposes. */
+  const practise = (scenarioId: string, seed: number): void => {
+    const scenario = services.scenarios.find(({ id }) => id === scenarioId);
+    if (scenario) void begin(scenario, scenario.coaching, seed);
+  };
 
   switch (page.name) {
     case 'start':
@@ -61,7 +66,7 @@ export function App({ services }: { readonly services: Services }) {
         />
       );
     case 'report':
-      return <ReportPage key={page.file.header.runId} services={services} file={page.file} onAgain={(seed) => void again(page.file, seed)} onDebrief={() => setPage({ name: 'debrief', file: page.file })} onRule={(rule) => setPage({ name: 'rules', scenario: page.file.header.scenario, ...(rule ? { rule } : {}), from: page })} onBack={toStart} />;
+      return <ReportPage key={page.file.header.runId} services={services} file={page.file} onAgain={(seed) => void again(page.file, seed)} onDebrief={() => setPage({ name: 'debrief', file: page.file })} onPractise={({ scenarioId, seed }) => practise(scenarioId, seed)} onRuns={() => setPage({ name: 'runs' })} onRule={(rule) => setPage({ name: 'rules', scenario: page.file.header.scenario, ...(rule ? { rule } : {}), from: page })} onBack={toStart} />;
     case 'debrief':
       return <LazyDebrief key={page.file.header.runId} services={services} file={page.file} onReport={() => setPage({ name: 'report', file: page.file })} onPractise={(scenario, coaching) => void begin(scenario, coaching)} />;
   }

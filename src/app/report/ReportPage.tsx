@@ -27,13 +27,15 @@ interface ReportPageProps {
   readonly onAgain: (seed: 'same' | 'new') => void;
   readonly onPractise: (exercise: Exercise) => void;
   readonly onDebrief: () => void;
+  /** Opens the rule book, at a rule if one is given. */
+  readonly onRule: (rule?: string) => void;
   readonly onRuns: () => void;
   readonly onBack: () => void;
 }
 
 /** What a run came to: verdict and reasons first, then what the score is made of, the breaks with their chains, and what next. */
 export function ReportPage(props: ReportPageProps) {
-  const { services, file, onAgain, onDebrief, onRuns, onBack } = props;
+  const { services, file, onAgain, onDebrief, onRule, onRuns, onBack } = props;
   const { result, share } = useResult(services, file);
   const view = useMemo(() => result && reportView(file, result, services.scenarios), [file, result, services]);
   const { header } = file;
@@ -47,6 +49,7 @@ export function ReportPage(props: ReportPageProps) {
         <span class="report-actions">
           <button onClick={onBack}>Start page</button>
           <button onClick={onRuns}>My runs</button>
+          <button onClick={() => onRule()}>Rules</button>
           <button onClick={() => void services.saveFile(file)}>Save the run file</button>
           <button disabled={!view} onClick={() => window.print()}>
             Print
@@ -63,7 +66,7 @@ export function ReportPage(props: ReportPageProps) {
   );
 }
 
-function ReportBody({ services, file, onPractise, view }: ReportPageProps & { readonly view: ReportView }) {
+function ReportBody({ services, file, onPractise, onRule, view }: ReportPageProps & { readonly view: ReportView }) {
   const verification = useVerification(file, services.verify);
   const { result, score } = view;
   return (
@@ -78,7 +81,7 @@ function ReportBody({ services, file, onPractise, view }: ReportPageProps & { re
             <h2 id="breaks-head">Breaks of sterility</h2>
             <p class="report-none">{result.breaks.length === 0 ? 'None. Nothing that must be sterile met anything that was not.' : summaryWords(result)}</p>
             {result.breaks.map((broken) => (
-              <BreakCard key={broken.number} broken={broken} rule={services.ruleWords(broken.rule)} words={result.words} />
+              <BreakCard key={broken.number} broken={broken} rule={services.ruleWords(broken.rule)} words={result.words} onRule={onRule} />
             ))}
           </section>
         </main>

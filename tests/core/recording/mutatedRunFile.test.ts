@@ -60,7 +60,7 @@ describe('Ten thousand mutated run files', () => {
       count(tally, told === 'read' ? 'read' : /not built as it should be: (\w+)/.exec(told)?.[1] ?? 'other');
     }
     for (const layer of ['read', 'header', 'commands', 'hashes', 'result', 'steps', 'other']) expect(tally.get(layer), layer).toBeGreaterThan(10);
-  });
+  }, 300_000);
 
   it('zipped and then damaged (800) are refused in one sentence or come out whole', async () => {
     const rng = new Rng(43);
