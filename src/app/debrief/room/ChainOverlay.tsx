@@ -1,0 +1,81 @@
+import { useRef } from 'preact/hooks';
+import { momentText } from '../timeText.ts';
+import { arrowPath } from './arrowPath.ts';
+import type { Box } from './boxes.ts';
+import type { ChainLink } from './chainLinks.ts';
+import { keepClear } from './keepClear.ts';
+import { placeCallOuts, type PlacedCallOut } from './placeCallOuts.ts';
+import { onScreen, type RoomSight } from './RoomFrames.ts';
+import { spreadMarkers } from './spreadMarkers.ts';
+import { textWidth } from './textWidth.ts';
+
+const RADIUS = 12;
+const MARKER_GAP = 31;
+/** So many call-outs at the most; further links are told in the list beside the room. */
+const CALL_OUTS_MAX = 8;
+const PAD_PX = 12;
+const HIGH_PX = 47;
+
+interface ChainOverlayProps {
+  readonly sight: RoomSight;
+  readonly links: readonly ChainLink[];
+  /** The instant that is shown; links after it have not happened yet. */
+  readonly step: number;
+  readonly furniture: readonly Box[];
+  readonly onLink: (link: ChainLink) => void;
+}
+
+type Placed = ChainLink & { readonly x: number; readonly y: number };
+
+/** The chain of a break drawn in the room: numbers where it happened, arrows from link to link, words beside them. */
+export function ChainOverlay({ sight, links, step, furniture, onLink }: ChainOverlayProps) {
+  const before = useRef<readonly PlacedCallOut[]>([]);
+  const shown = links.filter((link): link is Placed => link.x !== null && link.y !== null);
+  const places = shown.map((link) => onScreen(sight, link.x, link.y));
+  const spots = spreadMarkers(places, MARKER_GAP);
+  const wanted = shown.slice(0, CALL_OUTS_MAX).map((link, k) => ({ key: String(link.number), marker: spots[k]!, wide: widthOf(link), high: HIGH_PX }));
+  const placed = placeCallOuts(wanted, before.current, { width: sight.width, height: sight.height, taken: [...keepClear(sight), ...furniture] });
+  before.current = placed;
+  const spotOf = (number: number): { x: number; y: number } | undefined => spots[shown.findIndex((link) => link.number === number)];
+  const look = (link: ChainLink): string => (link.step > step ? ' chain-later' : '');
+  return (
+    <svg class="overlay chain-overlay" width={sight.width} height={sight.height} aria-hidden="true" focusable="false">
+      {shown.map((link) => {
+        const from = link.from === null ? undefined : spotOf(link.from);
+        const arrow = from && arrowPath(from, spotOf(link.number)!, RADIUS);
+        return arrow && (
+          <g key={link.number} class={`chain-arrow${look(link)}`}>
+            <path class="casing" d={arrow.shaft} />
+            <path class="casing casing-head" d={arrow.head} />
+            <path class="shaft" d={arrow.shaft} />
+            <path class="head" d={arrow.head} />
+          </g>
+        );
+      })}
+      {placed.map((box) => {
+        const link = shown.find(({ number }) => String(number) === box.key)!;
+        const spot = spotOf(link.number)!;
+        return (
+          <g key={box.key} class={`chain-call-out${look(link)}`}>
+            <path class="leader" d={`M${spot.x} ${spot.y}L${box.tie.x} ${box.tie.y}`} />
+            <rect x={box.x0} y={box.y0} width={box.x1 - box.x0} height={box.y1 - box.y0} rx={5} />
+            <text class="call-out-words" x={box.x0 + PAD_PX} y={box.y0 + 20}>{titleOf(link)}</text>
+            <text class="call-out-when" x={box.x0 + PAD_PX} y={box.y0 + 38}>{whenOf(link)}</text>
+          </g>
+        );
+      })}
+      {shown.map((link, k) => (
+        <g key={link.number} class={`chain-marker${link.from === null ? ' chain-root-marker' : ''}${look(link)}`} onClick={() => onLink(link)}>
+          {Math.hypot(spots[k]!.x - places[k]!.x, spots[k]!.y - places[k]!.y) > 4 && <path class="leader" d={`M${places[k]!.x} ${places[k]!.y}L${spots[k]!.x} ${spots[k]!.y}`} />}
+          <circle class="true-place" cx={places[k]!.x} cy={places[k]!.y} r={3} />
+          <circle class="marker" cx={spots[k]!.x} cy={spots[k]!.y} r={RADIUS} />
+          <text x={spots[k]!.x} y={spots[k]!.y + 5.5} text-anchor="middle">{link.number}</text>
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+const titleOf = (link: ChainLink): string => (link.from === null ? `root: ${link.short}` : link.short);
+const whenOf = (link: ChainLink): string => `${momentText(link.step)}, ${link.how}`;
+const widthOf = (link: ChainLink): number => Math.ceil(Math.max(textWidth(titleOf(link), '600 16px'), textWidth(whenOf(link), '400 15px'))) + 2 * PAD_PX;

@@ -1,0 +1,107 @@
+import type { NearMiss, Timeline } from '../../../core/debrief/timelineTypes.ts';
+import type { StateInterval } from '../../../core/debrief/followTypes.ts';
+import { capital } from '../../parts/sentence.ts';
+import { TASK_SENTENCES, TASK_WORDS } from '../../run/words.ts';
+import { momentText } from '../timeText.ts';
+
+export type MarkKind = 'break' | 'nearMiss' | 'notice' | 'remedy' | 'cue' | 'task';
+
+/** One event on a lane of the timeline. */
+export interface LaneMark {
+  readonly kind: MarkKind;
+  readonly step: number;
+  readonly toStep: number;
+  /** Short words beside the mark; may be left out where there is no room. */
+  readonly label: string;
+  /** The event in one sentence. */
+  readonly sentence: string;
+  /** It tells of something that went wrong. */
+  readonly bad: boolean;
+  /** Number of a break, or 0. */
+  readonly breakNumber: number;
+}
+
+export interface Lane {
+  readonly name: string;
+  readonly marks: readonly LaneMark[];
+}
+
+/** Lanes under the touches, in the order in which they are drawn. */
+export function lanesOf(timeline: Timeline, nearMisses: readonly NearMiss[]): readonly Lane[] {
+  const mark = (kind: MarkKind, step: number, label: string, sentence: string, more: Partial<LaneMark> = {}): LaneMark => ({ kind, step, toStep: step, label, sentence, bad: false, breakNumber: 0, ...more });
+  return [
+    {
+      name: 'breaks',
+      marks: timeline.breaks.map((span) => mark('break', span.fromStep, '', `Break ${span.number}, ${span.severity}: ${span.words}${span.open ? ', not remedied' : `, until ${momentText(span.toStep)}`}`, { toStep: span.toStep, bad: true, breakNumber: span.number })),
+    },
+    {
+      name: 'near misses',
+      marks: nearMisses.map(({ step, side, words, metres }) => mark('nearMiss', step, '', `Near miss: ${side} hand or sleeve ${Math.max(1, Math.round(metres * 1000))} mm from the ${words}`)),
+    },
+    {
+      name: 'notices',
+      marks: timeline.notices.map(({ step, words, late, breaks }) => mark('notice', step, words, `You said that sterility was broken: ${words}`, { bad: late, breakNumber: breaks[0] ?? 0 })),
+    },
+    {
+      name: 'remedies',
+      marks: timeline.remedies.map(({ fromStep, toStep, words, breaks }) => mark('remedy', fromStep, words, `Remedy: ${words}`, { toStep, breakNumber: breaks[0] ?? 0 })),
+    },
+    { name: 'cues', marks: timeline.cues.map(({ step, kind, words }) => mark('cue', step, CUE_LABELS[kind] ?? kind, capital(words))) },
+    {
+      name: 'tasks',
+      marks: timeline.tasks.map(({ step, task, outOfOrder }) => mark('task', step, TASK_WORDS[task], `Done: ${TASK_SENTENCES[task]}${outOfOrder ? ', out of order' : ''}`, { bad: outOfOrder })),
+    },
+  ];
+}
+
+const CUE_LABELS: Readonly<Record<string, string>> = { patientTurns: 'patient moves', cough: 'cough', cordPulled: 'cord pulled', itch: 'itch' };
+
+/** Rows for spans that last at the same time, so that each is seen; what finds none lies in the last. */
+export function packRows(spans: readonly { readonly step: number; readonly toStep: number }[], rowsMax: number): readonly number[] {
+  const ends: number[] = [];
+  return spans.map(({ step, toStep }) => {
+    let row = ends.findIndex((end) => end <= step);
+    if (row < 0) row = Math.min(ends.length, rowsMax - 1);
+    ends[row] = Math.max(ends[row] ?? 0, toStep + 1);
+    return row;
+  });
+}
+
+/** Side of each mark on which its words have room, or null. `px` gives pixels of steps, `wide` of words. */
+export function labelSides(marks: readonly LaneMark[], px: (step: number) => number, wide: (words: string) => number, right: number): readonly ('right' | 'left' | null)[] {
+  const half = 9;
+  let free = -Infinity;
+  return marks.map((mark, k) => {
+    const room = wide(mark.label) + half + 4;
+    const begin = px(mark.step) - half;
+    const end = px(mark.toStep) + half;
+    const next = k + 1 < marks.length ? px(marks[k + 1]!.step) - half : right;
+    const left = mark.label !== '' && end + room > next && begin - room >= free;
+    const fits = mark.label !== '' && end + room <= next;
+    free = fits ? end + room : end;
+    return fits ? 'right' : left ? 'left' : null;
+  });
+}
+
+/** Touches by pixel column: how many began there, and whether one of them was the first to make something unsterile. */
+export function touchColumns(touches: Timeline['touches'], spoiling: ReadonlySet<number>, px: (step: number) => number, from: number, to: number): { readonly x: number; readonly count: number; readonly spoils: boolean }[] {
+  const columns = new Map<number, { x: number; count: number; spoils: boolean }>();
+  for (const { touch, fromStep, side } of touches) {
+    const spoils = spoiling.has(touch);
+    if (fromStep < from || fromStep > to || (side === null && !spoils)) continue;
+    const x = Math.round(px(fromStep) / 3) * 3;
+    const column = columns.get(x) ?? { x, count: 0, spoils: false };
+    column.count++;
+    column.spoils = column.spoils || spoils;
+    columns.set(x, column);
+  }
+  return [...columns.values()];
+}
+
+/** The state of what is followed, in words for one instant. */
+export function stateWords(intervals: readonly StateInterval[], step: number): string {
+  const now = intervals.find(({ fromStep, toStep }) => step >= fromStep && step < toStep) ?? intervals.at(-1);
+  return now === undefined ? '' : STATE_WORDS[now.mark];
+}
+
+const STATE_WORDS = { sterile: 'sterile', unsterile: 'unsterile', became: 'became unsterile', prepared: 'prepared' } as const;
