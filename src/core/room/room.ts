@@ -20,7 +20,7 @@ import { takePicture } from './picturing.ts';
 import { Remedies } from './remedies.ts';
 import { applyRemedy } from './remedyEffects.ts';
 import type { Scene } from './scene.ts';
-import { rememberLaid, settledScene, type Laid } from './settle.ts';
+import { rememberLaid, settle, settledScene, type Laid, type SettledState } from './settle.ts';
 import { Surfaces } from './surfaces.ts';
 import { TouchWatch } from './touchWatch.ts';
 import { holderOf, sitePoint, Work, type SitePoint } from './work.ts';
@@ -58,8 +58,8 @@ export class Room {
   private now = 0;
   private lastPicture: RoomPicture | null = null;
 
-  constructor(scenario: Scenario, seed: number) {
-    this.scene = settledScene(scenario);
+  constructor(scenario: Scenario, seed: number, settled: SettledState = settle(scenario)) {
+    this.scene = settledScene(scenario, settled);
     this.laid = rememberLaid(this.scene);
     this.surfaces = new Surfaces(
       this.scene,

@@ -11,6 +11,7 @@ import type { FieldProgress } from '../procedure/observation.ts';
 import { FieldProcedure } from '../procedure/FieldProcedure.ts';
 import type { RoomPicture, SurfaceMark } from '../room/picture.ts';
 import { Room } from '../room/room.ts';
+import type { SettledState } from '../room/settle.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { RemedyStatus, RunContract, RunSnapshot, StepOutcome, TouchLine } from './contract.ts';
 import type { CueReport, RemedyReport, RunResult } from './result.ts';
@@ -32,12 +33,16 @@ export class Run implements RunContract {
   private marks: ReadonlyMap<string, SurfaceMark> | null = null;
   private ended = false;
 
-  /** Builds the scene and lets it settle. `seed` defaults to the scenario's. */
+  /**
+   * Builds the scene and lets it settle, or begins from where it has settled before. `seed` defaults to the scenario's.
+   * @param settled what `settle` gave for this scenario, whatever its coaching
+   */
   constructor(
     readonly scenario: Scenario,
     readonly seed: number = scenario.seed,
+    settled?: SettledState,
   ) {
-    this.room = new Room(scenario, seed);
+    this.room = new Room(scenario, seed, settled);
     this.ledger = new Ledger(rulesInForce(scenario));
     this.procedure = new FieldProcedure(scenario);
     this.openingFacts = this.room.openingFacts();

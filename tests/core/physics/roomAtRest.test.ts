@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { settledScene } from '../../../src/core/room/settle.ts';
+import { settle, settledScene } from '../../../src/core/room/settle.ts';
 import { parseScenario } from '../../../src/core/scenario/parseScenario.ts';
 
 /**
@@ -10,7 +10,7 @@ import { parseScenario } from '../../../src/core/scenario/parseScenario.ts';
 test.each(['quiet-room', 'restless-patient-head-down', 'high-rails-short-sheath'])('%s lies still and whole after settling', (name) => {
   const read = parseScenario(readFileSync(`scenarios/${name}.json`, 'utf8'));
   if (!read.ok) throw new Error(read.error.message);
-  const scene = settledScene(read.value);
+  const scene = settledScene(read.value, settle(read.value));
   const { world } = scene;
   const before = { x: world.x.slice(), y: world.y.slice() };
   for (let k = 0; k < 240; k++) world.step();
