@@ -1,9 +1,11 @@
 import type { Break } from '../ledger/break.ts';
+import type { Reach } from '../ledger/surface.ts';
 import { remedyBy } from './alternatives.ts';
 import { chainTo } from './causeGraph.ts';
 import { indexOf, surfaceOf } from './logIndex.ts';
 import { remedyFor, type RemedyChoice } from './remedyFor.ts';
 import type { RunLog } from './runLog.ts';
+import { reachAfter } from './whatIf.ts';
 import type { Alternative } from './whatIfTypes.ts';
 
 /** The remedy that would have kept device and site clean; told for the last moment at which it still does. */
@@ -14,10 +16,9 @@ export interface Suggestion extends Alternative {
 }
 
 /** Moments that are tried for one remedy. */
-const MOMENTS_MAX = 10;
+const MOMENTS_MAX = 8;
 
-const REACHED: readonly Break['reach'][] = ['device', 'site'];
-const keepsClean = ({ outcome }: Alternative): boolean => !REACHED.includes(outcome.reach);
+const REACHED: readonly Reach[] = ['device', 'site'];
 
 /**
  * For a run in which a break got to the device or the site: the earliest single remedy that would have kept both clean, or null. What
@@ -27,15 +28,26 @@ export function suggestion(log: RunLog): Suggestion | null {
   const reached = indexOf(log).ledger.breaks.filter(({ reach }) => REACHED.includes(reach));
   for (const known of reached) {
     for (const { choice, moments } of waysToStop(log, known)) {
-      const first = moments.findIndex((step) => keepsClean(remedyBy(log, choice, step)));
+      const keepsClean = (step: number): boolean => !REACHED.includes(reachAfter(log, { kind: 'remedy', remedy: choice.remedy, things: choice.things, step }));
+      const first = moments.findIndex(keepsClean);
       if (first < 0) continue;
-      for (let k = moments.length - 1; k >= first; k--) {
-        const tried = remedyBy(log, choice, moments[k]!);
-        if (keepsClean(tried)) return { ...tried, fromStep: moments[first]!, byStep: moments[k]! };
-      }
+      const byStep = moments[lastThat(moments, first, keepsClean)]!;
+      return { ...remedyBy(log, choice, byStep), fromStep: moments[first]!, byStep };
     }
   }
   return null;
+}
+
+/** Place of the last moment that keeps clean, from one that does, if later ones do so less and less. */
+function lastThat(moments: readonly number[], from: number, keepsClean: (step: number) => boolean): number {
+  let low = from;
+  let high = moments.length;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (keepsClean(moments[middle]!)) low = middle;
+    else high = middle;
+  }
+  return low;
 }
 
 interface Way {

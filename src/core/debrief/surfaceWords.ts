@@ -17,11 +17,12 @@ export function wholeOf(surface: Surface): Whole {
   const named = (words: string, id = thing): Whole => ({ id, words, prose: `the ${words}` });
   const [first, second] = surface.words.split(', ') as [string, string?];
   switch (kind) {
-    case 'sleeve':
-    case 'outerSleeve': {
+    case 'sleeve': {
       const side = sideOf(surface);
-      return named(side ? `${side} sleeve` : surface.words, side ? `${thing}:${side}` : thing);
+      return side ? named(`${side} sleeve`, `${thing}:${side}`) : named(surface.words);
     }
+    case 'outerSleeve':
+      return named(surface.words, surface.id);
     case 'drapeTop':
     case 'drapeUnder': {
       const side = /\b(left|right) side\b/.exec(surface.words)?.[0];
@@ -31,7 +32,7 @@ export function wholeOf(surface: Surface): Whole {
       return named('probe sheath', `${thing}:probe`);
     case 'sheath':
     case 'sheathTail':
-      return named('sheath of the cord', `${thing}:cord`);
+      return named('sheathed cord', `${thing}:cord`);
     case 'bareCord':
       return named('bare cord');
     case 'needle':
