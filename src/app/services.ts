@@ -52,6 +52,8 @@ export type OnShare = (share: number) => void;
 export interface Services {
   readonly switches: QuerySwitches;
   readonly scenarios: readonly Scenario[];
+  /** Does beforehand what a run of the scenario will need; to be called while nobody waits. */
+  prepareRun(scenario: Scenario): void;
   startRun(choice: RunChoice): Promise<LiveRun>;
   keptRuns(): Promise<KeptRuns>;
   resumeRun(runId: string): Promise<Result<LiveRun, string>>;

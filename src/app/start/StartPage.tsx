@@ -9,6 +9,7 @@ import { OpenFile } from './OpenFile.tsx';
 import { RunChoiceForm } from './RunChoiceForm.tsx';
 import { useDroppedFile } from './useDroppedFile.ts';
 import { useKeptRuns } from './useKeptRuns.ts';
+import { usePrepared } from './usePrepared.ts';
 import type { ChoiceState } from './useRunChoice.ts';
 import { useWork } from './useWork.ts';
 
@@ -34,6 +35,7 @@ export function StartPage({ services, onRun, onReport, onRuns, choice, onRules }
       (opened) => (opened.kind === 'run' ? onReport(opened.file) : choice.addOwn(opened.scenario)),
     );
   useDroppedFile(openFile);
+  usePrepared(services, choice.scenario);
 
   return (
     <div class="start">

@@ -3,10 +3,13 @@ import type { Framing } from '../input/keyMap.ts';
 import type { QuerySwitches } from '../querySwitches.ts';
 import type { MountStage, RoomPart, StagePort } from '../run/stagePort.ts';
 
-/** Loads the drawing when the first room is shown, and puts a stage into an element. */
+/** The drawing is loaded when the first room is shown or soon will be. */
+export const loadStage = () => import('../canvas/stage.ts');
+
+/** Puts a stage into an element. */
 export function stageMounter(renderer: QuerySwitches['renderer']): MountStage {
   return async (host): Promise<StagePort> => {
-    const { createStage } = await import('../canvas/stage.ts');
+    const { createStage } = await loadStage();
     const reducedMotion = matchMedia('(prefers-reduced-motion: reduce)').matches;
     const stage = await createStage(host, { renderer: renderer ?? 'auto', reducedMotion });
     const { camera } = stage;
