@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { stepsToSeconds } from '../../src/core/base/time.ts';
+import { scoreRun } from '../../src/core/scoring/scoreRun.ts';
 import { runOperator, type ShippedRoom } from '../support/runOperator.ts';
 import { WholeProcedure } from '../support/wholeProcedure.ts';
 
@@ -25,6 +26,10 @@ describe('A careful operator', () => {
     expect(result.progress.sharpsBinned).toEqual([]);
     expect(result.cues.map(({ kind }) => kind)).toEqual(run.scenario.cues.map(({ kind }) => kind));
     expect(result.handling.dropped).toEqual([]);
+    expect(result.handling.measured!.drops).toEqual([]);
+    const score = scoreRun(result, run.scenario);
+    expect([score.verdict, score.reasons.filter(({ holds }) => !holds)]).toEqual(['met', []]);
+    expect(score.parts.map(({ id, points, of }) => [id, points === of])).toEqual([['asepsis', true], ['procedure', true], ['handling', true], ['time', true]]);
   }, PATIENCE_MS);
 });
 

@@ -20,7 +20,8 @@ export interface Movement {
 /**
  * Dimensionless squared jerk of a movement through evenly timed points: ∫ |jerk|² dt · D⁵ / L² with its duration D and the length L
  * of its path, that is D³ over the square of the mean speed (Hogan and Sternad, J Mot Behav 2009;41:529-34). It depends neither on
- * how far nor on how fast the hand goes. A straight minimum-jerk movement has 720 (textbook), and none from rest to rest has less.
+ * how far nor on how fast the hand goes. A straight minimum-jerk movement has 720 (textbook), the least that begins and ends at rest
+ * without a jump of acceleration; seen in few points it comes out a little less.
  */
 export function dimensionlessJerk(xs: readonly number[], ys: readonly number[]): number {
   let squares = 0;

@@ -45,7 +45,7 @@ export interface HandlingMeasures {
   readonly clearance: readonly LeastClearance[];
 }
 
-/** How smoothly a hand moved: over its movements from rest to rest the log dimensionless jerk; nearer to zero is smoother, about −6.6 the best. */
+/** How smoothly a hand moved: over its movements from rest to rest the log dimensionless jerk; about −6.6 for the smoothest reach, lower where it jerks. */
 export interface SmoothnessReport {
   readonly movements: number;
   /** Of the typical movement; null before any. */

@@ -50,7 +50,7 @@ function smoothness(measured: HandlingMeasures | null, { rubric: { handling } }:
     const of = measured?.smoothness[side];
     const value = of?.median ?? null;
     const events = (of?.roughest ?? []).map(({ step, value: rough }): EventRef => ({ kind: 'movement', step, words: `one of the least smooth movements of the ${side} hand: ${String(rough).replace('-', '−')}` }));
-    const line = { id: `smoothness.${side}`, words: `Smoothness, ${side} hand (log dimensionless jerk; nearer to zero is smoother, −6.6 is the best)`, value, unit: '', events };
+    const line = { id: `smoothness.${side}`, words: `Smoothness, ${side} hand (log dimensionless jerk: about −6.6 for the smoothest reach, lower where it jerks)`, value, unit: '', events };
     return { line, weight: value === null ? 0 : weight / 2, share: value === null ? 0 : smoothShare(value, smoothAll, smoothNone) };
   });
 }

@@ -38,7 +38,7 @@ function asepsis(score: Score): Shortfall[] {
 }
 
 function procedure(score: Score): Shortfall[] {
-  const short = linesOf(score, 'procedure').filter(({ points, of }) => points !== null && of !== null && points < of);
+  const short = linesOf(score, 'procedure').filter(isShort);
   const tasks = short.filter(({ id }) => id.startsWith('task.'));
   const missing = tasks.filter(({ value }) => value === 0);
   const found: Shortfall[] = [];
@@ -50,10 +50,7 @@ function procedure(score: Score): Shortfall[] {
 }
 
 function handling(score: Score): Shortfall[] {
-  const short = (id: string): boolean => {
-    const line = lineOf(score, 'handling', id);
-    return line?.points != null && line.of != null && line.points < line.of;
-  };
+  const short = (id: string): boolean => isShort(lineOf(score, 'handling', id));
   if (!enoughWork(score)) return [];
   const found: Shortfall[] = [];
   if (short('drift')) found.push({ skill: 'drape', why: 'The drape slid from where it was laid. Lift over it; do not drag.' });
@@ -63,8 +60,7 @@ function handling(score: Score): Shortfall[] {
 }
 
 function time(score: Score): Shortfall[] {
-  const work = lineOf(score, 'time', 'work');
-  if (!enoughWork(score) || work?.points == null || work.of == null || work.points >= work.of) return [];
+  if (!enoughWork(score) || !isShort(lineOf(score, 'time', 'work'))) return [];
   return [{ skill: 'order', why: 'It took longer than foreseen. Do not hurry; lay things where you need them next.' }];
 }
 
@@ -73,6 +69,9 @@ function enoughWork(score: Score): boolean {
   const tasks = linesOf(score, 'procedure').filter(({ id }) => id.startsWith('task.'));
   return 2 * tasks.filter(({ value }) => value === 1).length >= tasks.length;
 }
+
+/** Points were to be had and not all were earned. */
+const isShort = (line: ScoreLine | undefined): boolean => line !== undefined && line.points !== null && line.of !== null && line.points < line.of;
 
 const linesOf = (score: Score, part: PartId): readonly ScoreLine[] => score.parts.find(({ id }) => id === part)?.lines ?? [];
 const lineOf = (score: Score, part: PartId, line: string): ScoreLine | undefined => linesOf(score, part).find(({ id }) => id === line);
