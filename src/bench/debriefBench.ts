@@ -1,0 +1,136 @@
+/**
+ * Cost of a debrief: opening a long run, going to any instant, memory, and what-if.
+ * Run: npm run bench -- debrief [--json] [--seconds 900] [--seed 7]
+ * Opening plays the run once more, so it is told as a share of the run's own length and of plain stepping, timed just before in the
+ * same process.
+ */
+import { readFileSync } from 'node:fs';
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
+import { STEPS_PER_SECOND } from '../core/base/time.ts';
+import { DebriefOfRun } from '../core/debrief/DebriefOfRun.ts';
+import type { RunLog } from '../core/debrief/runLog.ts';
+import { suggestion } from '../core/debrief/suggestion.ts';
+import { timeline } from '../core/debrief/timeline.ts';
+import { traceRun } from '../core/debrief/traceRun.ts';
+import { whatIf } from '../core/debrief/whatIf.ts';
+import type { Change } from '../core/debrief/whatIfTypes.ts';
+import { Rng } from '../core/base/rng.ts';
+import { Recorder } from '../core/recording/Recorder.ts';
+import { runHeader, type RunFile } from '../core/recording/recording.ts';
+import { Run } from '../core/run/run.ts';
+import { parseScenario } from '../core/scenario/parseScenario.ts';
+import { BusyHands } from './busyHands.ts';
+import { touchLog } from './touchLog.ts';
+
+const TOUCHES = 10_000;
+const MB = 1e6;
+
+const option = (name: string, fallback: number): number => {
+  const at = process.argv.indexOf(`--${name}`);
+  return at < 0 ? fallback : Number(process.argv[at + 1]);
+};
+
+function timed<T>(work: () => T): { readonly ms: number; readonly value: T } {
+  const start = performance.now();
+  const value = work();
+  return { ms: performance.now() - start, value };
+}
+
+/** The value below which that share of them lie. */
+const quantile = (values: readonly number[], share: number): number => [...values].sort((p, q) => p - q)[Math.min(values.length - 1, Math.floor(share * values.length))]!;
+
+function scenarioOf(file: string) {
+  const read = parseScenario(readFileSync(new URL(`../../scenarios/${file}.json`, import.meta.url), 'utf8'));
+  if (!read.ok) throw new Error(read.error.message);
+  return read.value;
+}
+
+function record(seconds: number, seed: number): { readonly file: RunFile; readonly ms: number } {
+  const scenario = scenarioOf('quiet-room');
+  const run = new Run(scenario);
+  const recorder = new Recorder(runHeader({ runId: 'bench', engine: 'bench', scenario, seed: scenario.seed, startedAt: '2026-01-01T00:00:00.000Z' }));
+  const hands = new BusyHands(seed);
+  const last = Math.round(seconds * STEPS_PER_SECOND) - 1;
+  const { ms } = timed(() => {
+    for (let step = 0; step <= last; step++) {
+      const commands = step === last ? [{ type: 'run.end' } as const] : hands.at(step);
+      run.step(commands);
+      recorder.played(commands, run);
+    }
+  });
+  return { file: recorder.finish(run), ms };
+}
+
+/** Bytes in use once everything that is not needed is gone. */
+function memory(): number {
+  setFlagsFromString('--expose-gc');
+  (runInNewContext('gc') as () => void)();
+  const { heapUsed, arrayBuffers } = process.memoryUsage();
+  return heapUsed + arrayBuffers;
+}
+
+function opening(file: RunFile) {
+  const before = memory();
+  const debrief = new DebriefOfRun(file, () => {});
+  let firstMs = 0;
+  const { ms } = timed(() => {
+    const start = performance.now();
+    for (const news of traceRun(file, (scenario, seed) => new Run(scenario, seed))) {
+      debrief.take(structuredClone(news));
+      firstMs ||= performance.now() - start;
+    }
+    debrief.end();
+  });
+  const bytes = memory() - before;
+  return { debrief, ms, firstMs, bytes };
+}
+
+function seeking({ trace }: DebriefOfRun, seed: number): number[] {
+  const chance = new Rng(seed);
+  return Array.from({ length: 1000 }, () => timed(() => trace.pictureAt(chance.next() * trace.lastStep)).ms);
+}
+
+function whatIfTimes(log: RunLog, seed: number): number[] {
+  const chance = new Rng(seed);
+  const touches = log.facts.flatMap((fact) => (fact.kind === 'touch.began' ? [fact] : []));
+  const { breaks } = whatIf(log, { kind: 'nothing' });
+  const change = (): Change => {
+    const kind = chance.next();
+    if (kind < 0.4) return { kind: 'undoTouch', touch: touches[Math.floor(chance.next() * touches.length)]!.touch };
+    if (kind < 0.6 && breaks.length > 0) return { kind: 'undoBreak', number: 1 + Math.floor(chance.next() * breaks.length) };
+    return { kind: 'remedy', remedy: 'changeGlove', things: ['glove.left#1'], step: Math.floor(chance.next() * log.steps) };
+  };
+  for (let k = 0; k < 5; k++) whatIf(log, change());
+  return Array.from({ length: 200 }, () => timed(() => whatIf(log, change())).ms);
+}
+
+const seconds = option('seconds', 900);
+const seed = option('seed', 7);
+const { file, ms: plainMs } = record(seconds, seed);
+const { debrief, ms, firstMs, bytes } = opening(file);
+const seeks = seeking(debrief, seed);
+const log = debrief.log!;
+const index = timed(() => timeline(log)).ms;
+const found = timed(() => suggestion(log)).ms;
+const generated: RunLog = { ...log, facts: touchLog(log.facts.filter(({ kind, step }) => kind === 'surface.added' && step === 0), TOUCHES, 900 * STEPS_PER_SECOND, seed), steps: 900 * STEPS_PER_SECOND };
+const changes = whatIfTimes(generated, seed);
+const figures = {
+  seconds,
+  openingSeconds: ms / 1000,
+  openingShareOfRun: ms / 1000 / seconds,
+  openingOverPlainSteps: ms / plainMs,
+  firstPictureMs: firstMs,
+  verified: debrief.verification?.verdict === 'verified',
+  traceMB: debrief.trace.bytes / MB,
+  allMB: bytes / MB,
+  touches: log.facts.filter(({ kind }) => kind === 'touch.began').length,
+  seekMedianMs: quantile(seeks, 0.5),
+  seekP99Ms: quantile(seeks, 0.99),
+  lanesMs: index,
+  suggestionMs: found,
+  whatIfMedianMs: quantile(changes, 0.5),
+  whatIfP99Ms: quantile(changes, 0.99),
+};
+if (process.argv.includes('--json')) console.log(JSON.stringify(figures));
+else console.table(Object.entries(figures).map(([figure, value]) => ({ figure, value: typeof value === 'number' ? Number(value.toFixed(3)) : value })));
