@@ -23,7 +23,8 @@ export function usePageHistory(page: string, toStart: () => void): void {
   }, []);
 }
 
-function focusHeading(): void {
+/** Leads the focus to the heading of the page; a page that is loaded later calls it itself. */
+export function focusHeading(): void {
   const heading = document.querySelector('h1');
   if (!heading) return;
   heading.tabIndex = -1;

@@ -10,7 +10,7 @@ import { USUAL } from './usualScenario.ts';
 export function PolicyTable({ scenario }: { readonly scenario: Scenario | null }) {
   const off = scenario ? policyFlags(scenario).filter(({ path }) => path.startsWith('rulesOff')) : [];
   return (
-    <section aria-labelledby="policy-head">
+    <section class="rules-part" aria-labelledby="policy-head">
       <h2 id="policy-head">What a scenario sets</h2>
       <p class="rules-principle">Any value may be set. One outside what is published is allowed, and said on the start page, here and on the report.</p>
       <table class="rules-table">
@@ -31,15 +31,15 @@ export function PolicyTable({ scenario }: { readonly scenario: Scenario | null }
                 {setting}
                 <code class="rule-path">{path}</code>
               </th>
-              <td>{published}</td>
-              <td>{policyValueWords(read(USUAL), unit)}</td>
+              <td data-head="Published: ">{published}</td>
+              <td data-head="By default: ">{policyValueWords(read(USUAL), unit)}</td>
               {scenario && (
-                <td class={within(read(scenario)) ? '' : 'rule-outside'}>
+                <td data-head="In this scenario: " class={within(read(scenario)) ? '' : 'rule-outside'}>
                   {policyValueWords(read(scenario), unit)}
                   {!within(read(scenario)) && ', outside what is published'}
                 </td>
               )}
-              <td class="small">{sourceWords(source, mark)}</td>
+              <td class="small" data-head="Source: ">{sourceWords(source, mark)}</td>
             </tr>
           ))}
         </tbody>
@@ -51,7 +51,7 @@ export function PolicyTable({ scenario }: { readonly scenario: Scenario | null }
 
 /** The rest of what differs between hospitals. */
 export const DifferencesTable = () => (
-  <section aria-labelledby="differences-head">
+  <section class="rules-part" aria-labelledby="differences-head">
     <h2 id="differences-head">What else differs between hospitals</h2>
     <table class="rules-table">
       <caption class="unseen">Other points in which practice differs</caption>
@@ -66,8 +66,8 @@ export const DifferencesTable = () => (
         {LOCAL_DIFFERENCES.map(({ setting, seen, here }) => (
           <tr key={setting}>
             <th scope="row">{setting}</th>
-            <td>{seen}</td>
-            <td>{'taken' in here ? here.taken : `Waits for the station “${STATION_WORDS[here.waitsFor]}”.`}</td>
+            <td data-head="Seen: ">{seen}</td>
+            <td data-head="Here: ">{'taken' in here ? here.taken : `Waits for the station “${STATION_WORDS[here.waitsFor]}”.`}</td>
           </tr>
         ))}
       </tbody>

@@ -14,10 +14,11 @@ interface RemedyTableProps {
 export function RemedyTable({ rows, onRule }: RemedyTableProps) {
   if (rows.length === 0) return <p class="rules-none">No remedy fits. Clear the search or widen it.</p>;
   return (
-    <>
+    <section class="rules-part" aria-labelledby="remedies-head">
+      <h2 id="remedies-head">Breaks and their remedies</h2>
       <p class="rules-principle">Stop, say it, contain it, replace or cover, then go on. In doubt it is contaminated.</p>
       <table class="rules-table">
-        <caption class="unseen">Breaks and their remedies</caption>
+        <caption class="unseen">What happened, what must be done, and how far it can be practised here</caption>
         <thead>
           <tr>
             <th scope="col">What happened</th>
@@ -31,15 +32,15 @@ export function RemedyTable({ rows, onRule }: RemedyTableProps) {
             <tr key={row.id}>
               <th scope="row">{row.broken}</th>
               <td>{row.asked}</td>
-              <td>
+              <td data-head="Here: ">
                 <Here row={row} onRule={onRule} />
               </td>
-              <td class="small">{sourceWords(row.source, row.mark)}</td>
+              <td class="small" data-head="Source: ">{sourceWords(row.source, row.mark)}</td>
             </tr>
           ))}
         </tbody>
       </table>
-    </>
+    </section>
   );
 }
 
@@ -63,7 +64,7 @@ function Here({ row: { practised }, onRule }: { readonly row: RemedyRow; readonl
           ))}
         </ul>
       </details>
-      {without !== undefined && <span class="small">Without {without}.</span>}
+      {without !== undefined && <span class="small">Not shown: {without}.</span>}
     </>
   );
 }

@@ -8,7 +8,6 @@ import { sourceWords } from '../../core/ledger/rules/sourceWords.ts';
 import { STATION_WORDS } from '../../core/ledger/rules/station.ts';
 import { triggerWords } from '../../core/ledger/rules/triggerWords.ts';
 import type { Scenario } from '../../core/scenario/schema.ts';
-import { capital } from '../parts/sentence.ts';
 import { REMEDY_ADVICE } from '../run/words.ts';
 import { settingsOf } from './ruleFilter.ts';
 import { USUAL } from './usualScenario.ts';
@@ -52,9 +51,10 @@ export function RuleDetail({ rule, scenario }: { readonly rule: Rule; readonly s
 function RemedyAnswers({ rule }: { readonly rule: Rule }) {
   const row = REMEDY_TABLE.find(({ practised }) => 'rules' in practised && practised.rules.includes(rule.id));
   return (
-    <dd>
-      {capital(rule.remedies.map((remedy) => REMEDY_ADVICE[remedy]).join('; '))}.{row && ` ${row.asked}`}
-    </dd>
+    <>
+      {row && <dd>{row.asked}</dd>}
+      <dd class="small">Remedies in a run: {rule.remedies.map((remedy) => REMEDY_ADVICE[remedy]).join('; ')}.</dd>
+    </>
   );
 }
 

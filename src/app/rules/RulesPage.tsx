@@ -1,10 +1,11 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { LOCAL_DIFFERENCES } from '../../core/ledger/rules/localDifferences.ts';
 import { POLICY_TABLE } from '../../core/ledger/rules/policyTable.ts';
 import { REMEDY_TABLE } from '../../core/ledger/rules/remedyTable.ts';
 import { RULE_BOOK } from '../../core/ledger/rules/ruleBook.ts';
 import type { Scenario } from '../../core/scenario/schema.ts';
 import { counted } from '../parts/sentence.ts';
+import { focusHeading } from '../usePageHistory.ts';
 import { DifferencesTable, PolicyTable } from './PolicyTables.tsx';
 import { RemedyTable } from './RemedyTable.tsx';
 import { RuleDetail } from './RuleDetail.tsx';
@@ -32,6 +33,7 @@ export function RulesPage({ scenario, rule, backWords, onBack }: RulesPageProps)
   const [chosen, setChosen] = useState(rule ?? RULE_BOOK[0]!.id);
   const rules = useMemo(() => filterRules(RULE_BOOK, filter, scenario), [filter, scenario]);
   const remedies = useMemo(() => filterRemedies(REMEDY_TABLE, filter), [filter]);
+  useEffect(focusHeading, []);
   const shown = rules.find(({ id }) => id === chosen) ?? rules[0];
   const found = view === 'rules' ? `${rules.length} of ${counted(RULE_BOOK.length, 'rule')}` : view === 'remedies' ? `${remedies.length} of ${counted(REMEDY_TABLE.length, 'row')}` : `${POLICY_TABLE.length + LOCAL_DIFFERENCES.length} settings`;
   const toRule = (id: string): void => {
@@ -53,25 +55,23 @@ export function RulesPage({ scenario, rule, backWords, onBack }: RulesPageProps)
         </nav>
         <button onClick={onBack}>{backWords}</button>
       </header>
-      <p class="rules-caution">For training. Local policy and the label on the product come first; what is marked as from memory should be checked before it is quoted.</p>
-      <RuleFilters filter={filter} view={view} rules={RULE_BOOK} hasScenario={scenario !== null} found={found} onChange={setFilter} />
-      {view === 'rules' && (
-        <main class="rules-columns" aria-label={VIEWS.rules}>
-          <RuleList rules={rules} chosen={shown?.id ?? null} onChoose={setChosen} />
-          {shown ? <RuleDetail rule={shown} scenario={scenario} /> : <p class="rules-none">No rule fits. Clear the search or widen it.</p>}
-        </main>
-      )}
-      {view === 'remedies' && (
-        <main class="rules-tables" aria-label={VIEWS.remedies}>
-          <RemedyTable rows={remedies} onRule={toRule} />
-        </main>
-      )}
-      {view === 'policy' && (
-        <main class="rules-tables" aria-label={VIEWS.policy}>
-          <PolicyTable scenario={scenario} />
-          <DifferencesTable />
-        </main>
-      )}
+      <main>
+        <p class="rules-caution">For training. Local policy and the label on the product come first; what is marked as from memory should be checked before it is quoted.</p>
+        <RuleFilters filter={filter} view={view} rules={RULE_BOOK} hasScenario={scenario !== null} found={found} onChange={setFilter} />
+        {view === 'rules' && (
+          <div class="rules-columns">
+            <RuleList rules={rules} chosen={shown?.id ?? null} onChoose={setChosen} />
+            {shown ? <RuleDetail rule={shown} scenario={scenario} /> : <p class="rules-none">No rule fits. Clear the search or widen it.</p>}
+          </div>
+        )}
+        {view === 'remedies' && <RemedyTable rows={remedies} onRule={toRule} />}
+        {view === 'policy' && (
+          <>
+            <PolicyTable scenario={scenario} />
+            <DifferencesTable />
+          </>
+        )}
+      </main>
     </div>
   );
 }

@@ -1,6 +1,6 @@
-import jstat from 'jstat';
 import { describe, expect, it } from 'vitest';
 import { garwood, wilson } from '../../../src/core/statistics/intervals.ts';
+import { jstat } from '../../support/jstat.ts';
 
 describe('Wilson’s interval of a share', () => {
   // Newcombe, Statistics in Medicine 1998;17:857-872, table I, method 3 (figures from memory).

@@ -1,7 +1,7 @@
-import jstat from 'jstat';
 import { describe, expect, it } from 'vitest';
 import { detection, logLinearRate } from '../../../src/core/statistics/detection.ts';
 import { probit } from '../../../src/core/statistics/normal.ts';
+import { jstat } from '../../support/jstat.ts';
 
 describe('The quantile of the normal distribution', () => {
   // Tables of the normal distribution (Abramowitz and Stegun, table 26.5, and the test values that come with AS 241; from memory).
