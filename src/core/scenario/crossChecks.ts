@@ -3,6 +3,7 @@ import { itemChecks } from './itemChecks.ts';
 import { cordWayM, railOuterM, skinWayM, standing, wayOverM, wayToBedsideM } from './layout.ts';
 import { nearest } from './nearest.ts';
 import { ADVICE, metresText, problem, roundedDown, roundedUp, valueText, type Problem } from './problem.ts';
+import { rubricChecks } from './rubricChecks.ts';
 import type { Scenario } from './schema.ts';
 
 type Check = (scenario: Scenario) => readonly Problem[];
@@ -16,7 +17,7 @@ const CLEAR_M = 0.06;
 
 /** What no single field can say: whether the parts fit each other. Empty when they do. `ruleIds` null leaves `rulesOff` unjudged. */
 export function crossChecks(scenario: Scenario, ruleIds: readonly string[] | null): readonly Problem[] {
-  const checks: readonly Check[] = [bedChecks, siteChecks, standingChecks, operatorChecks, drapeChecks, cordChecks, itemChecks, cueChecks, lookAlikeChecks];
+  const checks: readonly Check[] = [bedChecks, siteChecks, standingChecks, operatorChecks, drapeChecks, cordChecks, itemChecks, cueChecks, lookAlikeChecks, rubricChecks];
   return [...checks.flatMap((check) => check(scenario)), ...ruleChecks(scenario, ruleIds)];
 }
 
