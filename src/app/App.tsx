@@ -4,9 +4,9 @@ import type { Scenario } from '../core/scenario/schema.ts';
 import { LazyDebrief } from './debrief/LazyDebrief.tsx';
 import { LibraryPage } from './library/LibraryPage.tsx';
 import { ReportPage } from './report/ReportPage.tsx';
+import { LazyRun } from './run/LazyRun.tsx';
 import type { LiveRun } from './run/LiveRun.ts';
 import { LazyRules } from './rules/LazyRules.tsx';
-import { RunPage } from './run/RunPage.tsx';
 import { installTestHook } from './run/testHook.ts';
 import type { Services } from './services.ts';
 import { StartPage } from './start/StartPage.tsx';
@@ -50,7 +50,7 @@ export function App({ services }: { readonly services: Services }) {
       return <LibraryPage services={services} onReport={(file) => setPage({ name: 'report', file })} onBack={toStart} />;
     case 'run':
       return (
-        <RunPage
+        <LazyRun
           key={page.live.id}
           live={page.live}
           mountStage={services.mountStage}

@@ -22,7 +22,7 @@ import { useRemedies } from './useRemedies.ts';
 import { useRoom } from './useRoom.ts';
 import { ZoomButtons } from './ZoomButtons.tsx';
 
-interface RunPageProps {
+export interface RunPageProps {
   readonly live: LiveRun;
   readonly mountStage: MountStage;
   readonly ruleWords: (rule: string) => RuleWords;

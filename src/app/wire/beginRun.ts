@@ -4,15 +4,19 @@ import { runHeader, type RunFile } from '../../core/recording/recording.ts';
 import { resumeErrorWords, resumeRun } from '../../core/recording/resumeRun.ts';
 import type { Scenario } from '../../core/scenario/schema.ts';
 import type { RunStore } from '../../storage/RunStore.ts';
-import { LiveRun, type Slowdown } from '../run/LiveRun.ts';
+import { loadRunPage } from '../run/LazyRun.tsx';
+import type { LiveRun, Slowdown } from '../run/LiveRun.ts';
 import type { RunChoice } from '../services.ts';
 import { engineName } from './engineName.ts';
 import { journalKeeper } from './journalKeeper.ts';
 import { loadStage } from './mountStage.ts';
 import type { SettleAhead } from './SettleAhead.ts';
 
-/** The simulation is loaded when a run begins, not before. */
-const loadRun = () => import('../../core/run/run.ts');
+/** The simulation and the page that plays it are loaded when a run begins or soon will, not before. */
+const loadRun = async () => {
+  const [{ Run }, { LiveRun }] = await Promise.all([import('../../core/run/run.ts'), import('../run/LiveRun.ts'), loadRunPage()]);
+  return { Run, LiveRun };
+};
 
 /** Does beforehand, while nobody waits, what a run of the scenario needs. */
 export function prepareRun(ahead: SettleAhead, scenario: Scenario): void {
@@ -23,7 +27,7 @@ export function prepareRun(ahead: SettleAhead, scenario: Scenario): void {
 
 /** Begins a run as it was chosen; coaching is part of the scenario that is recorded. */
 export async function beginRun(store: RunStore, ahead: SettleAhead, { scenario, coaching, slowdown, seed }: RunChoice): Promise<LiveRun> {
-  const [{ Run }, settled] = await Promise.all([loadRun(), ahead.settled(scenario)]);
+  const [{ Run, LiveRun }, settled] = await Promise.all([loadRun(), ahead.settled(scenario)]);
   const played = { ...scenario, coaching };
   const header = runHeader({
     runId: crypto.randomUUID(),
@@ -42,7 +46,7 @@ export async function continueRun(store: RunStore, ahead: SettleAhead, runId: st
   if (!loaded.ok) return loaded;
   const { recording, snapshot, fault } = loaded.value;
   if (fault) return failure(fault);
-  const [{ Run }, settled] = await Promise.all([loadRun(), ahead.settled(recording.header.scenario)]);
+  const [{ Run, LiveRun }, settled] = await Promise.all([loadRun(), ahead.settled(recording.header.scenario)]);
   const resumed = resumeRun(recording, (scenario, seed) => new Run(scenario, seed, settled), snapshot);
   if (!resumed.ok) return failure(resumeErrorWords(resumed.error));
   const { run, recorder } = resumed.value;

@@ -1,0 +1,27 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { RunPageProps } from './RunPage.tsx';
+
+type Loaded = typeof import('./RunPage.tsx');
+
+let loaded: Loaded | null = null;
+
+/** Loads the page on which runs are played; the start page does not wait for it. */
+export const loadRunPage = async (): Promise<Loaded> => (loaded ??= await import('./RunPage.tsx'));
+
+/** The page on which a run is played, which was loaded when the run began. */
+export function LazyRun(props: RunPageProps) {
+  const [page, setPage] = useState<Loaded | 'failed' | null>(loaded);
+  useEffect(() => {
+    if (page === null) loadRunPage().then(setPage, () => setPage('failed'));
+  }, []);
+  if (page === null) return <p class="report-wait">Getting the room ready.</p>;
+  if (page === 'failed') {
+    return (
+      <main class="report-wait">
+        <p>The room could not be loaded. Reload the page when the network is back; the run is kept.</p>
+        <button onClick={props.onLeave}>Back to the start page</button>
+      </main>
+    );
+  }
+  return <page.RunPage {...props} />;
+}
