@@ -1,4 +1,4 @@
-import type { StrandPicture } from '../../../core/room/picture.ts';
+import type { RoomPicture, StrandPicture } from '../../../core/room/picture.ts';
 import { recede } from '../art/depth.ts';
 import { Cells } from '../cells.ts';
 import type { Frame } from '../frame.ts';
@@ -18,19 +18,19 @@ const MARGIN_PX = 12;
 /** Depths at which a sheet is looked at to find the cells that it covers. */
 const DEPTHS = [0.25, 0.5, 0.75, 1].map((part) => 1 - part * (1 - 0.932));
 
-const keys = new WeakMap<StrandPicture, { readonly frame: string; readonly key: string }>();
+const keys = new WeakMap<StrandPicture, { readonly frame: string; readonly marks: RoomPicture['marks']; readonly key: string }>();
 
 /** Everything that the looks of a strand depend on; found once a frame. */
-export function strandKey(strand: StrandPicture, { camera, pen, markOf, shown }: Frame): string {
+export function strandKey(strand: StrandPicture, { camera, pen, markOf, shown, picture }: Frame): string {
   const frame = `${camera.toScreen.join()} ${pen.density} ${shown}`;
   const known = keys.get(strand);
-  if (known?.frame === frame) return known.key;
+  if (known?.frame === frame && known.marks === picture.marks) return known.key;
   const scale = camera.pxPerM * pen.density * STEPS_PER_PX;
   let nodes = '';
   strand.x.forEach((x, i) => { nodes += `${Math.round(x * scale)},${Math.round(strand.y[i]! * scale)} `; });
   const marks = runsOf(strand.surfaces, markOf).map(({ mark, to }) => `${mark}${to}`).join();
   const key = `${frame} ${nodes} ${marks}`;
-  keys.set(strand, { frame, key });
+  keys.set(strand, { frame, marks: picture.marks, key });
   return key;
 }
 
