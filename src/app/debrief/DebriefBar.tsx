@@ -19,7 +19,7 @@ interface DebriefBarProps {
 export function DebriefBar({ file, debrief, onReport, onSave }: DebriefBarProps) {
   const { result, source } = debrief;
   const { scenario } = file.header;
-  const verdict = result && verdictOf(result, scenario);
+  const verdict = result && (verdictOf(result, scenario)?.verdict ?? null);
   const critical = result?.breaks.filter(({ severity }) => severity === 'critical').length ?? 0;
   const notice = replayNotice(file, source, debrief.fault);
   return (

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { nextEvent, type EventKind } from '../../core/debrief/events.ts';
 import { follow, followables } from '../../core/debrief/follow.ts';
 import type { RunFile } from '../../core/recording/recording.ts';
-import type { Scenario } from '../../core/scenario/schema.ts';
+import type { Exercise } from '../../core/scoring/practise.ts';
 import type { StagePort } from '../run/stagePort.ts';
 import type { Services } from '../services.ts';
 import { DebriefBar } from './DebriefBar.tsx';
@@ -28,7 +28,7 @@ export interface DebriefPageProps {
   readonly services: Services;
   readonly file: RunFile;
   readonly onReport: () => void;
-  readonly onPractise: (scenario: Scenario, coaching: Scenario['coaching']) => void;
+  readonly onPractise: (exercise: Exercise) => void;
 }
 
 /** Going through a finished run: the room at any instant with its hidden sterility, what went wrong and why, what would have saved it. */

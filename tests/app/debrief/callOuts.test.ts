@@ -13,7 +13,7 @@ describe('Call-outs', () => {
       fc.property(fc.array(spot, { minLength: 1, maxLength: 7 }), fc.array(spot, { maxLength: 3 }), (markers, hands) => {
         const wanted = spreadMarkers(markers, 30).map((marker, k): CallOut => ({ key: String(k), marker, wide: 150 + 20 * k, high: 46 }));
         const taken = hands.map((hand) => boxAround([hand], 60));
-        const placed = placeCallOuts(wanted, [], { width: 1160, height: 612, taken });
+        const placed = placeCallOuts(wanted, [], { width: 1160, height: 612, taken, lines: [] });
         placed.forEach((box, k) => {
           expect(box.x0 >= 0 && box.y0 >= 0 && box.x1 <= 1160 && box.y1 <= 612).toBe(true);
           expect(taken.some((other) => overlap(box, other))).toBe(false);
@@ -27,12 +27,12 @@ describe('Call-outs', () => {
 
   it('finds room for all where there is plenty', () => {
     const wanted = [[300, 300], [340, 310], [380, 330], [700, 480]].map(([x, y], k): CallOut => ({ key: `${k}`, marker: { x: x!, y: y! }, wide: 200, high: 46 }));
-    expect(placeCallOuts(wanted, [], { width: 1160, height: 612, taken: [] })).toHaveLength(4);
+    expect(placeCallOuts(wanted, [], { width: 1160, height: 612, taken: [], lines: [] })).toHaveLength(4);
   });
 
   it('stay where they are while that does', () => {
     const wanted: CallOut[] = [{ key: 'a', marker: { x: 500, y: 300 }, wide: 200, high: 46 }];
-    const screen = { width: 1160, height: 612, taken: [] };
+    const screen = { width: 1160, height: 612, taken: [], lines: [] };
     const first = placeCallOuts(wanted, [], screen);
     const [again] = placeCallOuts([{ ...wanted[0]!, marker: { x: 506, y: 296 } }], first, screen);
     expect([again!.x0, again!.y0]).toEqual([first[0]!.x0, first[0]!.y0]);
@@ -41,7 +41,7 @@ describe('Call-outs', () => {
   });
 
   it('are left out where there is no room', () => {
-    expect(placeCallOuts([{ key: 'a', marker: { x: 50, y: 50 }, wide: 200, high: 46 }], [], { width: 150, height: 100, taken: [] })).toEqual([]);
+    expect(placeCallOuts([{ key: 'a', marker: { x: 50, y: 50 }, wide: 200, high: 46 }], [], { width: 150, height: 100, taken: [], lines: [] })).toEqual([]);
   });
 });
 

@@ -3,7 +3,7 @@ import { THING_WORDS } from '../../../core/debrief/nearMisses.ts';
 import type { ClearanceThing } from '../../../core/room/clearanceThings.ts';
 import { SIDES } from '../../../core/base/side.ts';
 import type { TraceView } from '../../../core/debrief/traceTypes.ts';
-import { capital } from '../../parts/sentence.ts';
+import { capital, listed } from '../../parts/sentence.ts';
 import { lengthText } from '../../report/reportFacts.ts';
 import type { PlayHead } from '../PlayHead.ts';
 import { momentText } from '../timeText.ts';
@@ -24,6 +24,8 @@ interface ClearancePanelProps {
 /** How far hands and forearms kept from each unsterile thing, one small chart for each, all on the same scales. */
 export function ClearancePanel({ head, trace, revision, onGo }: ClearancePanelProps) {
   const charts = useMemo(() => clearanceCharts(trace.clearances()), [trace, revision]);
+  const near = charts.filter(({ least }) => least.metres < CLEARANCE_TOP_M);
+  const far = charts.filter(({ least }) => least.metres >= CLEARANCE_TOP_M);
   return (
     <>
       <h2 class="panel-title">Clearance</h2>
@@ -31,9 +33,10 @@ export function ClearancePanel({ head, trace, revision, onGo }: ClearancePanelPr
         Closest approach of hand and forearm, 0 to {CLEARANCE_TOP_M * 100} cm, over the whole run. Whole line: right; dashed line: left. The lower line is touch, the dotted one {GUIDE_M * 100} cm.
       </p>
       {charts.length === 0 && <p>This run does not say how clear the hands kept.</p>}
-      {charts.map((chart) => (
+      {near.map((chart) => (
         <Chart key={chart.thing} chart={chart} head={head} words={thingWords(chart.thing)} onGo={onGo} />
       ))}
+      {far.length > 0 && <p class="small clearance-far">Never nearer than {CLEARANCE_TOP_M * 100} cm: {listed(far.map(({ thing }) => thingWords(thing)))}.</p>}
     </>
   );
 }

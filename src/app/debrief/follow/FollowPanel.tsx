@@ -35,10 +35,9 @@ export function FollowPanel({ head, followed, onGo }: FollowPanelProps) {
             <button class={`row-button${first + k === now ? ' row-now' : ''}`} aria-current={first + k === now ? 'step' : undefined} onClick={() => onGo(row.fromStep)}>
               <span class="row-time">{momentText(row.fromStep)}</span>
               <span>
-                {row.part} on {row.other}
-                {row.count > 1 && <span class="small"> {row.count} times</span>}
+                {row.other} <span class="small">{[row.part, row.count > 1 ? `${row.count} times` : ''].filter(Boolean).join(', ')}</span>
                 {row.changed && <strong class="broken-words row-fate">became unsterile here</strong>}
-                {row.spoils && !row.changed && <strong class="broken-words row-fate">carried it on</strong>}
+                {row.spoils && !row.changed && <strong class="broken-words row-fate">an unsterile contact</strong>}
               </span>
             </button>
           </li>

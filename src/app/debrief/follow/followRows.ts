@@ -15,12 +15,15 @@ export interface FollowRow {
 /** "drape, left side, 34 cm from the opening" is told as "drape, left side": the exact stretch is of no use in a list. */
 const roughly = (words: string): string => words.replace(/, \d+ cm from the (?:opening|probe)$/, '');
 
+/** "left glove, palm" of the left glove is told as "palm", and the glove itself not at all. */
+const partOnly = (part: string, whole: string): string => (part === whole ? '' : part.replace(`${whole}, `, ''));
+
 /** Everything that something touched, in order of time. */
-export function followRows({ touches }: Followed): readonly FollowRow[] {
+export function followRows({ touches, words }: Followed): readonly FollowRow[] {
   const rows: { fromStep: number; toStep: number; part: string; other: string; count: number; spoils: boolean; changed: boolean }[] = [];
   for (const touch of touches) {
     const last = rows.at(-1);
-    const [part, other, changed] = [roughly(touch.surfaceWords), roughly(touch.otherWords), isChanged(touch)];
+    const [part, other, changed] = [partOnly(roughly(touch.surfaceWords), words), roughly(touch.otherWords), isChanged(touch)];
     if (last && last.part === part && last.other === other && last.spoils === touch.spoils && !changed) {
       last.count++;
       last.toStep = Math.max(last.toStep, touch.toStep);

@@ -25,7 +25,7 @@ const KEYS: readonly (readonly [readonly string[], string])[] = [
 /** All keys of the debrief. */
 export const KeysSheet = ({ onClose }: { readonly onClose: () => void }) => (
   <Sheet title="Keys" wide onClose={onClose}>
-    <dl class="key-list">
+    <dl class="key-list debrief-keys">
       {KEYS.map(([keys, words]) => (
         <div key={words}>
           <dt>
@@ -37,6 +37,6 @@ export const KeysSheet = ({ onClose }: { readonly onClose: () => void }) => (
         </div>
       ))}
     </dl>
-    <p class="small">Mouse and touch: drag on the timeline to move through the run, tap an event to go there, drag the room to move it, wheel or two fingers to come closer.</p>
+    <p class="small keys-note">Mouse and touch: drag on the timeline to move through the run, tap an event to go there, drag the room to move it, wheel or two fingers to come closer.</p>
   </Sheet>
 );

@@ -18,7 +18,7 @@ export function BreakPanel({ broken, services, file, debrief, selection, whatIf,
   const rule = services.ruleWords(broken.rule);
   const words = result?.words ?? {};
   const spared = useMemo(() => whatIf.shown && new Set(whatIf.shown.outcome.spared.map(({ surface }) => surface)), [whatIf.shown]);
-  const verdict = result && verdictOf(result, file.header.scenario);
+  const verdict = result && (verdictOf(result, file.header.scenario)?.verdict ?? null);
   const goToBreak = (number: number): void => {
     const next = result?.breaks.find((one) => one.number === number);
     if (!next) return;
@@ -61,7 +61,7 @@ export function BreakPanel({ broken, services, file, debrief, selection, whatIf,
           </>
         )}
       </section>
-      <PractiseNext broken={broken} services={services} file={file} onPractise={onPractise} />
+      <PractiseNext services={services} file={file} result={result} onPractise={onPractise} />
     </>
   );
 }

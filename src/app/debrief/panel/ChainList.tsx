@@ -1,4 +1,4 @@
-import type { ChainLink } from '../room/chainLinks.ts';
+import { isSpared, type ChainLink } from '../room/chainLinks.ts';
 import { momentText } from '../timeText.ts';
 
 interface ChainListProps {
@@ -12,7 +12,7 @@ interface ChainListProps {
 export const ChainList = ({ links, spared, onLink }: ChainListProps) => (
   <ol class="chain debrief-chain">
     {links.map((link) => {
-      const saved = spared !== null && link.surfaces.every((surface) => spared.has(surface));
+      const saved = isSpared(link, spared);
       return (
         <li key={link.number}>
           <button class={saved ? 'chain-link chain-saved' : 'chain-link'} onClick={() => onLink(link)}>

@@ -1,6 +1,6 @@
 import type { Followed } from '../../../core/debrief/followTypes.ts';
 import type { RunFile } from '../../../core/recording/recording.ts';
-import type { Scenario } from '../../../core/scenario/schema.ts';
+import type { Exercise } from '../../../core/scoring/practise.ts';
 import type { Services } from '../../services.ts';
 import { ClearancePanel } from '../clearance/ClearancePanel.tsx';
 import { EventsPanel } from '../events/EventsPanel.tsx';
@@ -27,7 +27,7 @@ export interface DebriefPanelProps {
   readonly followed: Followed | null;
   readonly onGo: (step: number) => void;
   readonly onMark: (mark: LaneMark) => void;
-  readonly onPractise: (scenario: Scenario, coaching: Scenario['coaching']) => void;
+  readonly onPractise: (exercise: Exercise) => void;
 }
 
 const TABS: readonly (readonly [PanelTab, string])[] = [['break', 'Breaks'], ['follow', 'Follow'], ['clearance', 'Clearance'], ['events', 'Events']];
@@ -45,9 +45,9 @@ export function DebriefPanel(props: DebriefPanelProps) {
   };
   return (
     <aside class="debrief-panel" aria-label="What happened">
-      <div class="tabs" role="tablist" aria-label="What happened" onKeyDown={onKey}>
+      <div class="tabs" role="tablist" aria-label="What happened">
         {TABS.map(([id, words]) => (
-          <button key={id} id={`tab-${id}`} class="tab" role="tab" aria-selected={tab === id} aria-controls="debrief-tab" tabIndex={tab === id ? 0 : -1} onClick={() => onTab(id)}>
+          <button key={id} id={`tab-${id}`} class="tab" role="tab" aria-selected={tab === id} aria-controls="debrief-tab" tabIndex={tab === id ? 0 : -1} onKeyDown={onKey} onClick={() => onTab(id)}>
             {words}
           </button>
         ))}

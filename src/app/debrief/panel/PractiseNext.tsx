@@ -1,27 +1,37 @@
-import type { Break } from '../../../core/ledger/break.ts';
+import { useMemo } from 'preact/hooks';
+import { practiseNext, type Exercise } from '../../../core/scoring/practise.ts';
+import { missingForScore, scoreRun } from '../../../core/scoring/scoreRun.ts';
 import type { RunFile } from '../../../core/recording/recording.ts';
-import type { Scenario } from '../../../core/scenario/schema.ts';
+import type { RunResult } from '../../../core/run/result.ts';
 import type { Services } from '../../services.ts';
-import { practiseNext } from './practiseNext.ts';
 
 interface PractiseNextProps {
-  readonly broken: Break | null;
   readonly services: Services;
   readonly file: RunFile;
-  readonly onPractise: (scenario: Scenario, coaching: Scenario['coaching']) => void;
+  readonly result: RunResult | null;
+  readonly onPractise: (exercise: Exercise) => void;
 }
 
-/** What to practise next, as a button that starts it. */
-export function PractiseNext({ broken, services, file, onPractise }: PractiseNextProps) {
-  const { scenario, why } = practiseNext(broken, services.scenarios, file.header.scenario);
+/** What to practise next, as buttons that start it; the first is the one that counts most. */
+export function PractiseNext({ services, file, result, onPractise }: PractiseNextProps) {
+  const { scenario, seed } = file.header;
+  const exercises = useMemo(
+    () => (result === null || missingForScore(result, scenario).length > 0 ? [] : practiseNext(scoreRun(result, scenario), { scenarioId: scenario.id, seed }, services.scenarios)),
+    [result, scenario, seed, services.scenarios],
+  );
   return (
     <section class="debrief-part" aria-labelledby="practise-head">
       <h3 id="practise-head">Practise next</h3>
-      <p class="practise-why">{why}</p>
-      <button class="main-button practise" onClick={() => onPractise(scenario, broken ? 'shown' : 'silent')}>
-        <span>{scenario.title}</span>
-        <span class="practise-time">about {scenario.minutes} min, sterility {broken ? 'shown' : 'silent'}</span>
-      </button>
+      {exercises.length === 0 && <p>Nothing in particular. Another room on the start page keeps it fresh.</p>}
+      {exercises.map((exercise, k) => (
+        <div key={exercise.scenarioId} class="exercise">
+          <p class="practise-why">{exercise.why}</p>
+          <button class={k === 0 ? 'main-button practise' : 'practise'} onClick={() => onPractise(exercise)}>
+            <span>{exercise.title}</span>
+            <span class="practise-time">about {exercise.minutes} min</span>
+          </button>
+        </div>
+      ))}
       <p class="small">A training aid, not proof of competence.</p>
     </section>
   );

@@ -38,7 +38,7 @@ export function WentWell({ services, file, debrief, onGo, onPractise }: DebriefP
           ))}
         </ol>
       </section>
-      <PractiseNext broken={null} services={services} file={file} onPractise={onPractise} />
+      <PractiseNext services={services} file={file} result={result} onPractise={onPractise} />
     </>
   );
 }

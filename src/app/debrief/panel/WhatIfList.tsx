@@ -1,11 +1,12 @@
 import type { Alternative } from '../../../core/debrief/whatIfTypes.ts';
 import type { Verdict } from '../../../core/scoring/score.ts';
+import type { VerdictWords } from '../verdictOf.ts';
 
 export interface Choice {
   readonly key: string;
   readonly alternative: Alternative;
   /** What the verdict would be. */
-  readonly verdict: Verdict | null;
+  readonly verdict: VerdictWords | null;
   /** Thought of by the person, not suggested. */
   readonly own: boolean;
 }
@@ -36,7 +37,7 @@ export const WhatIfList = ({ choices, chosen, verdict, onChoose, onDrop }: WhatI
           <span class="what-if-words">
             <strong>{alternative.title}</strong>
             <span>{alternative.sentence}</span>
-            {verdict !== null && would !== null && <span class="what-if-verdict">{would === verdict ? `Verdict stays: ${VERDICT_WORDS[would]}.` : `Verdict: ${VERDICT_WORDS[verdict]} → ${VERDICT_WORDS[would]}.`}</span>}
+            {verdict !== null && would !== null && <VerdictChange from={verdict} to={would} />}
           </span>
         </label>
         {own && (
@@ -47,4 +48,10 @@ export const WhatIfList = ({ choices, chosen, verdict, onChoose, onDrop }: WhatI
       </div>
     ))}
   </fieldset>
+);
+
+const VerdictChange = ({ from, to }: { readonly from: Verdict; readonly to: VerdictWords }) => (
+  <span>
+    <strong>{to.verdict === from ? `Verdict stays: ${VERDICT_WORDS[to.verdict]}.` : `Verdict: ${VERDICT_WORDS[from]} → ${VERDICT_WORDS[to.verdict]}.`}</strong> {to.why !== null && <span class="small">{to.why}</span>}
+  </span>
 );

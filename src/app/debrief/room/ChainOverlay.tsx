@@ -1,8 +1,8 @@
 import { useRef } from 'preact/hooks';
 import { momentText } from '../timeText.ts';
 import { arrowPath } from './arrowPath.ts';
-import type { Box } from './boxes.ts';
-import type { ChainLink } from './chainLinks.ts';
+import type { Box, Spot } from './boxes.ts';
+import { isSpared, type ChainLink } from './chainLinks.ts';
 import { keepClear } from './keepClear.ts';
 import { placeCallOuts, type PlacedCallOut } from './placeCallOuts.ts';
 import { onScreen, type RoomSight } from './RoomFrames.ts';
@@ -22,22 +22,28 @@ interface ChainOverlayProps {
   /** The instant that is shown; links after it have not happened yet. */
   readonly step: number;
   readonly furniture: readonly Box[];
+  /** Surfaces that the chosen what-if spares, or null. */
+  readonly spared: ReadonlySet<string> | null;
   readonly onLink: (link: ChainLink) => void;
 }
 
 type Placed = ChainLink & { readonly x: number; readonly y: number };
 
 /** The chain of a break drawn in the room: numbers where it happened, arrows from link to link, words beside them. */
-export function ChainOverlay({ sight, links, step, furniture, onLink }: ChainOverlayProps) {
+export function ChainOverlay({ sight, links, step, furniture, spared, onLink }: ChainOverlayProps) {
   const before = useRef<readonly PlacedCallOut[]>([]);
   const shown = links.filter((link): link is Placed => link.x !== null && link.y !== null);
   const places = shown.map((link) => onScreen(sight, link.x, link.y));
   const spots = spreadMarkers(places, MARKER_GAP);
   const wanted = shown.slice(0, CALL_OUTS_MAX).map((link, k) => ({ key: String(link.number), marker: spots[k]!, wide: widthOf(link), high: HIGH_PX }));
-  const placed = placeCallOuts(wanted, before.current, { width: sight.width, height: sight.height, taken: [...keepClear(sight), ...furniture] });
+  const spotOf = (number: number): Spot | undefined => spots[shown.findIndex((link) => link.number === number)];
+  const lines = shown.flatMap((link, k): [Spot, Spot][] => {
+    const from = link.from === null ? undefined : spotOf(link.from);
+    return from ? [[from, spots[k]!]] : [];
+  });
+  const placed = placeCallOuts(wanted, before.current, { width: sight.width, height: sight.height, taken: [...keepClear(sight), ...furniture], lines });
   before.current = placed;
-  const spotOf = (number: number): { x: number; y: number } | undefined => spots[shown.findIndex((link) => link.number === number)];
-  const look = (link: ChainLink): string => (link.step > step ? ' chain-later' : '');
+  const look = (link: ChainLink): string => (link.step > step || isSpared(link, spared) ? ' chain-later' : '');
   return (
     <svg class="overlay chain-overlay" width={sight.width} height={sight.height} aria-hidden="true" focusable="false">
       {shown.map((link) => {
@@ -60,7 +66,7 @@ export function ChainOverlay({ sight, links, step, furniture, onLink }: ChainOve
             <path class="leader" d={`M${spot.x} ${spot.y}L${box.tie.x} ${box.tie.y}`} />
             <rect x={box.x0} y={box.y0} width={box.x1 - box.x0} height={box.y1 - box.y0} rx={5} />
             <text class="call-out-words" x={box.x0 + PAD_PX} y={box.y0 + 20}>{titleOf(link)}</text>
-            <text class="call-out-when" x={box.x0 + PAD_PX} y={box.y0 + 38}>{whenOf(link)}</text>
+            <text class="call-out-when" x={box.x0 + PAD_PX} y={box.y0 + 38}>{isSpared(link, spared) ? 'spared in this what-if' : whenOf(link)}</text>
           </g>
         );
       })}

@@ -48,6 +48,7 @@ export function RoomView(props: RoomViewProps) {
   useRoomPointer(host, stage);
   const furniture = useFurniture(outer, sight);
   const step = usePlayHead(head, (now) => (layers.paths ? Math.floor(now.step / 6) * 6 : Math.floor(now.step)));
+  const spared = useMemo(() => props.whatIf && new Set(props.whatIf.outcome.spared.map(({ surface }) => surface)), [props.whatIf]);
   const waiting = usePlayHead(head, (now) => now.waiting);
   return (
     <section ref={outer} class="stage debrief-stage" aria-label="The room at the instant shown">
@@ -59,7 +60,7 @@ export function RoomView(props: RoomViewProps) {
             {layers.zones && <ZoneLayer sight={sight} />}
             {layers.paths && <HandPaths sight={sight} trace={trace} step={Math.min(step, head.playable)} />}
           </svg>
-          {layers.chain && links.length > 0 && <ChainOverlay sight={sight} links={links} step={step} furniture={furniture} onLink={props.onLink} />}
+          {layers.chain && links.length > 0 && <ChainOverlay sight={sight} links={links} step={step} furniture={furniture} spared={spared} onLink={props.onLink} />}
         </>
       )}
       <Legend />
@@ -94,7 +95,7 @@ function useStage({ head, trace, mountStage, layers, part, onStage, revision, wh
   const [stage, setStage] = useState<StagePort | null>(null);
   const [sight, setSight] = useState<RoomSight | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
-  const named = !layers.chain;
+  const named = !layers.chain && !layers.zones;
   useEffect(() => {
     let gone = false;
     let stop = (): void => {};

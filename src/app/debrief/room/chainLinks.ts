@@ -29,14 +29,17 @@ export function chainLinks(graph: ThingGraph, { facts }: Pick<RunLog, 'facts'>):
     const from = edge ? (numbers.get(edge.from) ?? null) : null;
     return {
       number: k + 1, step: node.step, ...placeOf(node, facts),
-      words: partWords(node.parts.map(({ words }) => words), node.words),
-      short: node.words,
+      words: `${renewed(node.thing)}${partWords(node.parts.map(({ words }) => words), node.words)}`,
+      short: `${renewed(node.thing)}${node.words}`,
       how: edge ? howWords(edge.touch, graph.nodes.find(({ thing }) => thing === edge.from)) : rootWords(rootOf(graph, node)),
       from,
       surfaces: node.parts.map(({ surface }) => surface),
     };
   });
 }
+
+/** Whether nothing of a link would have lost its sterility. */
+export const isSpared = ({ surfaces }: ChainLink, spared: ReadonlySet<string> | null): boolean => spared !== null && surfaces.length > 0 && surfaces.every((surface) => spared.has(surface));
 
 /** The chain as a result tells it, before the run has been played again; only the place of the root is known. */
 export function writtenLinks(broken: Break, words: Readonly<Record<string, string>>): readonly ChainLink[] {
@@ -64,6 +67,8 @@ function placeOf({ x, y, step, parts }: ThingNode, facts: RunLog['facts']): { x:
 
 /** Stretches of cord and sheet are counted in centimetres, which says nothing here: those are told as a whole, hands by their parts. */
 const partWords = (parts: readonly string[], whole: string): string => (parts.some((words) => /\d+ cm from/.test(words)) ? whole : groupWords(parts, (words) => words));
+/** "new " for what took the place of another in this run. */
+const renewed = (thing: string): string => (/#(?:[2-9]|\d\d)/.test(thing) ? 'new ' : '');
 const roughly = (words: string): string => words.replace(/, \d+ cm from the \w+$/, '');
 
 const rootOf = ({ roots }: ThingGraph, node: ThingNode): GraphRoot | undefined => roots.find(({ surface }) => node.parts.some((part) => part.surface === surface));

@@ -19,6 +19,8 @@ export interface Screen {
   readonly height: number;
   /** What no call-out may cover: hands, face, buttons, legend. */
   readonly taken: readonly Box[];
+  /** Lines that are better not covered: the arrows between markers. */
+  readonly lines: readonly (readonly [Spot, Spot])[];
 }
 
 const EDGE = 10;
@@ -27,7 +29,7 @@ const MARKER_HALF = 17;
 const FARS = [30, 54, 84, 120, 165, 220, 285, 360, 450];
 const WAYS = 20;
 /** What a fault of a place costs, in pixels of distance. */
-const COST = { leaderCrosses: 260, leaderOverBox: 320, leaderOverTaken: 60, coversLeader: 260 };
+const COST = { leaderCrosses: 260, leaderOverBox: 320, leaderOverTaken: 60, coversLeader: 260, coversLine: 110 };
 /** A call-out stays where it is while another place is not better by this much, so that words do not jump about. */
 const STAY = 140;
 
@@ -42,7 +44,7 @@ export function placeCallOuts(wanted: readonly CallOut[], before: readonly Place
     const found = best(callOut, before.find(({ key }) => key === callOut.key), placed, markers, screen);
     if (found !== null) placed.push(found);
   }
-  return placed.map(({ marker: _, ...rest }) => rest);
+  return placed.map(({ key, tie, x0, y0, x1, y1 }) => ({ key, tie, x0, y0, x1, y1 }));
 }
 
 type Placed = PlacedCallOut & { readonly marker: Spot };
@@ -78,7 +80,7 @@ function* candidates({ marker, wide, high }: CallOut): Generator<Box> {
   }
 }
 
-function cost(box: Box, marker: Spot, placed: readonly Placed[], { taken }: Screen): number {
+function cost(box: Box, marker: Spot, placed: readonly Placed[], { taken, lines }: Screen): number {
   const tie = nearestIn(box, marker);
   let price = Math.hypot(tie.x - marker.x, tie.y - marker.y);
   for (const other of placed) {
@@ -86,6 +88,7 @@ function cost(box: Box, marker: Spot, placed: readonly Placed[], { taken }: Scre
     if (passes(marker, tie, other)) price += COST.leaderOverBox;
     if (passes(other.marker, other.tie, box)) price += COST.coversLeader;
   }
+  for (const [from, to] of lines) if (passes(from, to, box)) price += COST.coversLine;
   for (const other of taken) if (passes(marker, tie, other)) price += COST.leaderOverTaken;
   return price;
 }

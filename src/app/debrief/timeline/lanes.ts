@@ -32,7 +32,7 @@ export function lanesOf(timeline: Timeline, nearMisses: readonly NearMiss[]): re
   return [
     {
       name: 'breaks',
-      marks: timeline.breaks.map((span) => mark('break', span.fromStep, '', `Break ${span.number}, ${span.severity}: ${span.words}${span.open ? ', not remedied' : `, until ${momentText(span.toStep)}`}`, { toStep: span.toStep, bad: true, breakNumber: span.number })),
+      marks: timeline.breaks.map((span) => mark('break', span.fromStep, '', `Break ${span.number}, ${span.severity}: ${span.words.replace(/\.$/, '')}${span.open ? ', not remedied' : `, until ${momentText(span.toStep)}`}`, { toStep: span.toStep, bad: true, breakNumber: span.number })),
     },
     {
       name: 'near misses',

@@ -39,12 +39,8 @@ export const Transport = (props: TransportProps) => (
       <span class="follow-word">follow</span>
       <select id="follow-choice" value={props.follow} onChange={(event) => props.onFollow(event.currentTarget.value)}>
         <option value="">nothing</option>
-        {props.followables.map(({ object, words, spoiled }) => (
-          <option key={object} value={object}>
-            {words}
-            {spoiled ? ' (became unsterile)' : ''}
-          </option>
-        ))}
+        <FollowGroup label="Became unsterile" things={props.followables.filter(({ spoiled }) => spoiled)} />
+        <FollowGroup label="Stayed as it should be" things={props.followables.filter(({ spoiled }) => !spoiled)} />
       </select>
     </label>
     <label class="transport-choice">
@@ -63,6 +59,17 @@ export const Transport = (props: TransportProps) => (
     <Instant head={props.head} />
   </div>
 );
+
+const FollowGroup = ({ label, things }: { readonly label: string; readonly things: readonly Followable[] }) =>
+  things.length === 0 ? null : (
+    <optgroup label={label}>
+      {things.map(({ object, words }) => (
+        <option key={object} value={object}>
+          {words}
+        </option>
+      ))}
+    </optgroup>
+  );
 
 function PlayButton({ head }: { readonly head: PlayHead }) {
   const playing = usePlayHead(head, (now) => now.playing);
