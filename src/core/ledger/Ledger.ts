@@ -40,7 +40,7 @@ export class Ledger {
 
   apply(fact: Fact): void {
     const { state, rules } = this;
-    assert(fact.step >= state.step, `facts in order of steps: ${fact.kind} at ${fact.step} after ${state.step}`);
+    if (fact.step < state.step) assert(false, `facts in order of steps: ${fact.kind} at ${fact.step} after ${state.step}`);
     if (fact.step > state.step) forgetEnded(state);
     state.step = fact.step;
     switch (fact.kind) {

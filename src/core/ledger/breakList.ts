@@ -156,6 +156,6 @@ function changeNote(state: LedgerState, number: number, part: Partial<BreakNote>
 
 function breakOf(state: LedgerState, number: number): Break {
   const known = state.breaks[number - 1];
-  assert(known !== undefined, `break ${number} exists`);
+  if (known === undefined) assert(false, `break ${number} exists`);
   return known;
 }

@@ -104,7 +104,8 @@ export const emptyState = (): LedgerState => ({
 
 export function recordOf(state: LedgerState, id: string): SurfaceRecord {
   const record = state.surfaces.get(id);
-  assert(record !== undefined, `surface "${id}" was added before it is spoken of`);
+  // The sentence is only put together when it is needed: this is asked several times for each fact.
+  if (record === undefined) assert(false, `surface "${id}" was added before it is spoken of`);
   return record;
 }
 

@@ -39,7 +39,10 @@ export function riskAtRoot(state: LedgerState, root: Root): void {
 
 /** Carries a break on from one surface to another by a touch (or by use, touch null) and to all that touches it now. */
 export function carryOn(state: LedgerState, from: SurfaceRecord, to: SurfaceRecord, touch: number | null): void {
-  spoil(state, [{ record: to, number: from.break, depth: from.depth + 1, from, touch, rule: null }]);
+  if (to.taint === 'break') {
+    addCause(state, { surface: to.surface.id, from: from.surface.id, touch, rule: null, break: from.break });
+    raise(state, from.break, to.surface, from.depth + 1);
+  } else spoil(state, [{ record: to, number: from.break, depth: from.depth + 1, from, touch, rule: null }]);
 }
 
 function spoil(state: LedgerState, blows: Blow[]): void {

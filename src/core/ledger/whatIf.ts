@@ -86,12 +86,17 @@ function zonesOf(before: readonly Fact[], fresh: ReadonlyMap<string, Surface>): 
   return [...inside.values()];
 }
 
+/** The fact under its new names; the very same where it has none. */
 function renamedFact(fact: Fact, surface: (id: string) => string, thing: (name: string) => string, touch: (number: number) => number): Fact {
   switch (fact.kind) {
-    case 'touch.began':
-      return { ...fact, a: surface(fact.a), b: surface(fact.b) };
-    case 'touch.ended':
-      return { ...fact, touch: touch(fact.touch) };
+    case 'touch.began': {
+      const [a, b] = [surface(fact.a), surface(fact.b)];
+      return a === fact.a && b === fact.b ? fact : { ...fact, a, b };
+    }
+    case 'touch.ended': {
+      const number = touch(fact.touch);
+      return number === fact.touch ? fact : { ...fact, touch: number };
+    }
     case 'surface.retired':
     case 'zone.entered':
     case 'zone.left':
