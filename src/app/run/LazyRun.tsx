@@ -1,7 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { RunPageProps } from './RunPage.tsx';
+import type { RunPage, RunPageProps } from './RunPage.tsx';
 
-type Loaded = typeof import('./RunPage.tsx');
+interface Loaded {
+  readonly RunPage: typeof RunPage;
+}
 
 let loaded: Loaded | null = null;
 
