@@ -40,15 +40,19 @@ function remediesOf(log: RunLog, known: Break): RemedyChoice[] {
   return [...choices.values()];
 }
 
-/** Step at which the touches of the root were over, or of the root itself while they last. */
+/** Step at which what caused the break was over (the touch, or the stay in a wrong place), or that of the root itself while it lasts. */
 function rootOver(log: RunLog, known: Break): number {
-  const { ledger, touchOf } = indexOf(log);
-  const ends = ledger.rootFacts(known.number).flatMap((place) => {
-    const fact = log.facts[place]!;
-    return fact.kind === 'touch.began' && fact.step === known.step ? [touchOf.get(fact.touch)!.toStep] : [];
-  });
+  const ends = indexOf(log).ledger.rootFacts(known.number).map((place) => (log.facts[place]!.step === known.step ? endOf(log, place) : known.step));
   const over = Math.max(known.step, ...ends);
   return over >= log.steps - 1 ? known.step : over;
+}
+
+function endOf(log: RunLog, place: number): number {
+  const fact = log.facts[place]!;
+  if (fact.kind === 'touch.began') return indexOf(log).touchOf.get(fact.touch)!.toStep;
+  if (fact.kind !== 'zone.entered') return fact.step;
+  const left = log.facts.slice(place).find((later) => later.kind === 'zone.left' && later.surface === fact.surface && later.zone === fact.zone);
+  return left?.step ?? log.steps;
 }
 
 /** How the break would have been avoided, as a clause. */
