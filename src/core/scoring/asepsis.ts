@@ -1,6 +1,6 @@
 import { STEPS_PER_SECOND, stepsToSeconds } from '../base/time.ts';
 import type { Break } from '../ledger/break.ts';
-import type { RunResult } from '../run/result.ts';
+import type { CueReport, RunResult } from '../run/result.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { garwood } from '../statistics/intervals.ts';
 import { medianWaiting } from '../statistics/survival.ts';
@@ -12,6 +12,9 @@ import { REMEDY_DONE } from './words.ts';
 
 /** Steps of ten minutes, the time to which rates refer. */
 const TEN_MINUTES = 600 * STEPS_PER_SECOND;
+
+/** How long an interruption is taken to unsettle, in steps; own proposal. */
+const WAKE_STEPS = 10 * STEPS_PER_SECOND;
 
 /** What of asepsis a break touches: for choosing what to practise. */
 export type BreakPlace = 'hands' | 'cord' | 'drape';
@@ -53,15 +56,27 @@ function brokenLines(graded: readonly GradedBreak[], result: RunResult, scenario
   const all = graded.length;
   return [
     told('said', 'Breaks that you said', said.length, `of ${all}`, noticeRefs(result)),
-    told('timeToSay', 'Time until you said it, in the middle', rounded(medianS), 's', refs(said, result)),
+    told('timeToSay', 'Time until you said it (median)', rounded(medianS), 's', refs(said, result)),
     told('putRight', 'Breaks that were put right', putRight.length, `of ${all}`, remedyRefs(result)),
-    told('timeToPutRight', 'Time until it was put right, in the middle', rounded(medianToPutRight(result)), 's', refs(putRight, result)),
+    told('timeToPutRight', 'Time until it was put right (median)', rounded(medianToPutRight(result)), 's', refs(putRight, result)),
     told('reached', 'Breaks that got to the site, the needle or the probe', far.length, `of ${all}`, refs(far, result)),
     ...(Object.keys(PLACES) as BreakPlace[]).map((place) => {
       const there = graded.filter(({ known }) => placeOf(known) === place);
       return told(`where.${place}`, PLACES[place], there.length, `of ${all}`, refs(there, result));
     }),
+    afterCueLine(graded, result),
   ];
+}
+
+/** Breaks in the wake of something that happened to the operator, with what it was. */
+function afterCueLine(graded: readonly GradedBreak[], { cues, words }: RunResult): ScoreLine {
+  const inWake = (cue: CueReport) => graded.filter(({ known }) => known.step >= cue.step && known.step <= cue.step + WAKE_STEPS);
+  const count = graded.filter((one) => cues.some((cue) => inWake(cue).includes(one))).length;
+  const events = cues.flatMap((cue, k): EventRef[] => {
+    const found = inWake(cue);
+    return found.length === 0 ? [] : [{ kind: 'cue', step: cue.step, number: k + 1, words: cue.words }, ...found.map((one) => breakRef(one, words))];
+  });
+  return told('afterCue', 'Of these within ten seconds of an interruption', count, `of ${graded.length}`, events);
 }
 
 const rounded = (seconds: number | null): number | null => (seconds === null ? null : hundredths(seconds));

@@ -43,12 +43,14 @@ function steadiness({ progress }: RunResult, { rubric: { tasks } }: Scenario): E
   return { line: { id: 'steadiness', words: 'Probe steady while at the site', value, unit: '%', events }, weight: tasks.steadiness, share: clamped((steadyShare ?? 0) / tasks.steadyShare) };
 }
 
-/** Needles in the rubbish bin; earned by those who had one in hand at the site or the table, that is by work done. */
+/** Needles in the rubbish bin. Keeping them out earns something only once one was used. */
 function sharps({ progress }: RunResult, { items, rubric: { tasks } }: Scenario): Earned {
   const names = progress.sharpsBinned.map((id) => ITEM_NAMES[items.find((item) => item.id === id)?.kind ?? 'needleSyringe']);
-  const words = names.length === 0 ? 'No needle in the rubbish bin' : `In the rubbish bin, where no needle belongs: ${names.join(', ')}`;
-  const used = progress.tasks.some(({ task, doneStep }) => (task === 'anaesthetic' || task === 'ready') && doneStep !== null);
-  return { line: { id: 'sharps', words, value: names.length, unit: '', events: [] }, weight: tasks.sharps, share: names.length === 0 && used ? 1 : 0 };
+  const withNeedle = progress.tasks.filter(({ task, doneStep }) => (task === 'anaesthetic' || task === 'ready') && doneStep !== null);
+  const used = withNeedle.length > 0;
+  const fine = used ? 'No needle in the rubbish bin' : 'No needle used yet';
+  const words = names.length === 0 ? fine : `In the rubbish bin, where no needle belongs: ${names.join(', ')}`;
+  return { line: { id: 'sharps', words, value: names.length, unit: '', events: taskRefs(withNeedle) }, weight: tasks.sharps, share: names.length === 0 && used ? 1 : 0 };
 }
 
 /** A part of `of` points shared out by weights. */

@@ -31,11 +31,14 @@ function asepsis(score: Score): Shortfall[] {
     .map(([id, skill, words]): Shortfall => ({ skill, why: `${counted(value(id), 'break')} ${words}.` }));
   const [unsaid, open] = [breaks - value('said'), breaks - value('putRight')];
   const recovery: Shortfall[] = [];
-  if (unsaid > 0) recovery.push({ skill: 'recovery', why: `${counted(unsaid, 'break')} of ${breaks} went by without a word. Say it the moment you see it.` });
-  else if (open > 0) recovery.push({ skill: 'recovery', why: `${counted(open, 'break')} of ${breaks} stayed open. Step back, empty your hands and put it right before you go on.` });
+  if (unsaid > 0) recovery.push({ skill: 'recovery', why: `${someOf(unsaid, breaks)} went by without a word. Say it the moment you see it.` });
+  else if (open > 0) recovery.push({ skill: 'recovery', why: `${someOf(open, breaks)} stayed open. Step back, empty your hands and put it right before you go on.` });
+  if (value('afterCue') > 0) recovery.push({ skill: 'interruptions', why: `${someOf(value('afterCue'), breaks)} came just after something happened around you. Hands still over the field first, then look.` });
   // What was made and not seen comes first: nobody can put right what went by.
   return [...places.slice(0, 1), ...recovery, ...places.slice(1)];
 }
+
+const someOf = (count: number, all: number): string => (count < all ? `${count} of ${all} breaks` : all === 1 ? 'The break' : `All ${all} breaks`);
 
 function procedure(score: Score): Shortfall[] {
   const short = linesOf(score, 'procedure').filter(isShort);

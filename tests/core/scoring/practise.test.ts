@@ -25,6 +25,7 @@ describe('What to practise next', () => {
     ['a glove on a rail, said and put right', runWith({ breaks: [broken({ ...SAID, ...PUT_RIGHT })] }), ['rails']],
     ['a glove on a rail that nobody said', runWith({ breaks: [broken()] }), ['rails', 'drill']],
     ['a cord on the field, said and left', runWith({ breaks: [broken({ rule: 'cord-on-field', noticedStep: 9000 })] }), ['rails', 'drill']],
+    ['a hand on the face after an itch, put right', runWith({ cues: [{ step: 1000, kind: 'itch', words: 'Your nose itches.' }], breaks: [broken({ ...SAID, ...PUT_RIGHT })] }), ['rails', 'cloth']],
     ['a drape that slid to the site', runWith({ breaks: [broken({ rule: 'drape-slid-toward-site', surface: 'site#1:3', ...SAID, ...PUT_RIGHT })] }), ['cloth']],
     ['a task left out', runWith({ tasks: allTasks().map((one) => (one.task === 'park' ? task('park', null) : one)) }), ['calm']],
     ['a restless probe', runWith({ steadyShare: 0.2 }), ['calm']],

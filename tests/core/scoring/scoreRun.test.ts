@@ -146,6 +146,11 @@ describe('The numbers of asepsis', () => {
     expect([numbers('reached'), numbers('where.hands'), numbers('where.cord'), numbers('where.drape'), numbers('breaks')]).toEqual([[1], [1], [2], [3], [1, 2, 3]]);
   });
 
+  it('tell which came within ten seconds of an interruption, and of which', () => {
+    const cues = [{ step: 11000, kind: 'cough', words: 'The patient coughs.' }, { step: 24001, kind: 'itch', words: 'Your nose itches.' }];
+    expect(line({ ...result, cues }, 'asepsis', 'afterCue')).toMatchObject({ value: 1, unit: 'of 3', events: [{ kind: 'cue', step: 11000, number: 1, words: 'The patient coughs.' }, { kind: 'break', number: 2 }] });
+  });
+
   it('name a break of a rule that this rule book does not have by its surface', () => {
     const strange = runWith({ breaks: [broken({ rule: 'of-another-book', surface: 'glove' })], words: { glove: 'left glove' } });
     expect(line(strange, 'asepsis', 'breaks').events[0]!.words).toBe('left glove (of-another-book): major, not said, left open');
