@@ -68,6 +68,6 @@ export function App({ services }: { readonly services: Services }) {
     case 'report':
       return <ReportPage key={page.file.header.runId} services={services} file={page.file} onAgain={(seed) => void again(page.file, seed)} onDebrief={() => setPage({ name: 'debrief', file: page.file })} onPractise={({ scenarioId, seed }) => practise(scenarioId, seed)} onRuns={() => setPage({ name: 'runs' })} onRule={(rule) => setPage({ name: 'rules', scenario: page.file.header.scenario, ...(rule ? { rule } : {}), from: page })} onBack={toStart} />;
     case 'debrief':
-      return <LazyDebrief key={page.file.header.runId} services={services} file={page.file} onReport={() => setPage({ name: 'report', file: page.file })} onPractise={(scenario, coaching) => void begin(scenario, coaching)} />;
+      return <LazyDebrief key={page.file.header.runId} services={services} file={page.file} onReport={() => setPage({ name: 'report', file: page.file })} onPractise={({ scenarioId, seed }) => practise(scenarioId, seed)} />;
   }
 }
