@@ -4,6 +4,7 @@ export const INTERPRETATIONS: readonly string[] = [
   'Under a documented contraindication some other antiseptic must still have been used; the published rule about drying implies it.',
   'The five barriers are judged one by one; a general statement that all were used does not outweigh a single no.',
   'A patient of exactly 60 days belongs to the older class.',
+  'The copy of the published answers that was read breaks off after the list of the four elements; what may follow there is not in this rule.',
 ];
 
 /** What a passed bundle says nothing about. */

@@ -76,6 +76,26 @@ describe('The insertion bundle', () => {
     expect(outcome({ contraindication: 'unknown' }).safetyFlags).toEqual([]);
   });
 
+  // The rule in four lines, as the published answers put it, against every combination of answers at the ages around the boundary.
+  it('is the published rule for every combination of answers', () => {
+    const answers = ['yes', 'no', 'unknown'] as const;
+    const sets = [[], ['chlorhexidine'], ['povidoneIodine'], ['alcohol', 'other'], ['povidoneIodine', 'chlorhexidine']] as const;
+    let met = 0;
+    for (const ageDays of [0, 59, 60, 20000])
+      for (const antiseptics of sets)
+        for (const contraindication of answers)
+          for (let n = 0; n < 3 ** 7; n++) {
+            const [handHygiene, dry, cap, mask, gown, gloves, drapeWholeBody] = Array.from({ length: 7 }, (_, k) => answers[Math.floor(n / 3 ** k) % 3]!);
+            const inputs = { ...PERFECT, ageDays, antiseptics: [...antiseptics], contraindication, handHygiene, dry, cap, mask, gown, gloves, drapeWholeBody } as BundleInputs;
+            const prep = ageDays >= 60 ? antiseptics.some((one) => one === 'chlorhexidine') || (contraindication === 'yes' && antiseptics.length > 0) : antiseptics.length > 0;
+            const rest = [handHygiene, dry, cap, mask, gown, gloves, drapeWholeBody].every((answer) => answer === 'yes');
+            if (insertionBundle(inputs).met !== (prep && rest)) expect.fail(JSON.stringify(inputs));
+            met += Number(prep && rest);
+          }
+    // Only all seven "yes" (1 of 3^7) can be met: below 60 days 4 of 5 sets, from there 2 of 5, and 4 of 5 with a contraindication.
+    expect(met).toBe(2 * 4 * 3 + 2 * (2 + 2 + 4));
+  });
+
   it('says why in one sentence', () => {
     for (const [, change] of ROWS) for (const { why } of outcome(change).elements) expect(why).toMatch(/^[A-Z].*\.$/);
     expect(outcome({ cap: 'no', mask: 'unknown' }).elements[3]!.why).toBe('Missing: cap: no; mask: not known, which counts as no.');

@@ -64,7 +64,7 @@ describe('The bundle of a run', () => {
 
   it('names what it reads into the rule and what it does not measure', () => {
     const { interpretations, notMeasured } = bundleOfRun(resultWith({}), scenario());
-    expect(interpretations).toHaveLength(4);
+    expect(interpretations).toHaveLength(5);
     expect(notMeasured.length).toBeGreaterThanOrEqual(9);
     for (const sentence of interpretations) expect(sentence).toMatch(/^[A-Z].*\.$/);
   });
