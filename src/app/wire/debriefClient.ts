@@ -11,7 +11,7 @@ export function openDebrief(file: RunFile): DebriefSource {
     if (data.kind === 'news') debrief.take(data.news);
     else debrief.end();
   });
-  worker.addEventListener('error', () => debrief.fail('The replay could not be started in this browser.'));
+  worker.addEventListener('error', () => debrief.fail('The run could not be played again in this browser.'));
   worker.postMessage({ file } satisfies DebriefRequest);
   return debrief;
 }

@@ -21,6 +21,7 @@ export class DebriefOfRun implements DebriefSource {
   share = 0;
   private readonly callbacks = new Set<() => void>();
   private stopped = false;
+  private working = true;
   /** What a log of all that was played would have beside the facts, while the log is shorter. */
   private pending: { readonly steps: number; readonly result: RunResult } | null = null;
 
@@ -64,14 +65,15 @@ export class DebriefOfRun implements DebriefSource {
     this.share = 1;
     if (this.pending) this.log = this.logOf(this.pending.steps, this.pending.result, true);
     else if (this.log && !this.log.complete) this.log = { ...this.log, complete: true };
-    this.stopWork();
+    this.endWork();
     this.tell();
   }
 
+  /** The work broke down; the sentence says so. */
   fail(sentence: string): void {
     if (this.stopped) return;
     this.fault = sentence;
-    this.stopWork();
+    this.endWork();
     this.tell();
   }
 
@@ -84,6 +86,12 @@ export class DebriefOfRun implements DebriefSource {
     if (this.stopped) return;
     this.stopped = true;
     this.callbacks.clear();
+    this.endWork();
+  }
+
+  private endWork(): void {
+    if (!this.working) return;
+    this.working = false;
     this.stopWork();
   }
 
