@@ -1,5 +1,6 @@
 import type { RoomInput } from '../input/RoomInput.ts';
 import type { LiveRun } from './LiveRun.ts';
+import { panelFace } from './panelFace.ts';
 import type { PlaceOnPage } from './PlaceOnPage.ts';
 import type { StagePoint, StagePort } from './stagePort.ts';
 
@@ -7,11 +8,13 @@ const PANELS_EVERY_MS = 120;
 /** A gap longer than this between frames is no time of the run: the page was not shown. */
 const FRAME_MS_MAX = 250;
 
-/** Animation frames: lead the hands, do the steps that are due, draw, and now and then let the panels look again. */
+/** Animation frames: lead the hands, do the steps that are due, draw, and now and then let the panels look again, if they would show anything else. */
 export class RoomLoop {
   private frame = 0;
   private lastMs: number | null = null;
   private panelsMs = 0;
+  /** What the panels showed when they were last looked at. */
+  private face = '';
 
   constructor(
     private readonly live: LiveRun,
@@ -46,10 +49,14 @@ export class RoomLoop {
     this.live.advance(elapsedMs);
     this.draw();
     this.panelsMs += elapsedMs;
-    if (this.panelsMs >= PANELS_EVERY_MS && this.live.mode.playing) {
-      this.panelsMs = 0;
-      this.live.publish();
-    }
+    if (this.panelsMs >= PANELS_EVERY_MS && this.live.mode.playing) this.lookAtPanels();
     this.start();
+  }
+
+  private lookAtPanels(): void {
+    this.panelsMs = 0;
+    const face = panelFace(this.live);
+    if (face !== this.face) this.live.publish();
+    this.face = face;
   }
 }

@@ -1,0 +1,25 @@
+import { SIDES } from '../../core/base/side.ts';
+import type { LiveRun } from './LiveRun.ts';
+
+/**
+ * All that the panels show of a run that goes on by itself, as one text: while it stays the same nothing need be drawn anew. Whole
+ * seconds are in it, so that what is shown for a time goes when its time is over.
+ */
+export function panelFace(live: LiveRun): string {
+  const { run, coaching, hands, current } = live;
+  const { progress, remedy } = run;
+  const sides = SIDES.map((side) => {
+    const held = run.heldWords(side);
+    return `${held.what}, ${held.state}, ${current.hands[side].pose}, ${hands.isClosed(side)}`;
+  });
+  const touches = run.touchLines().map(({ words, spoils }) => `${words} ${spoils}`);
+  const tasks = progress.tasks.filter(({ doneStep }) => doneStep !== null).length;
+  const under = remedy && `${remedy.phase} ${remedy.progress}`;
+  return [Math.floor(live.seconds), ...sides, ...touches, progress.current, tasks, progress.hint, under, coaching === 'shown' && breaksFace(live), live.keptNotice].join('\n');
+}
+
+/** Breaks grow and are answered; the place of the newest moves with the view. */
+function breaksFace({ run, newBreak }: LiveRun): string {
+  const breaks = run.breaks.map(({ spread, noticedStep, remediedStep }) => `${spread.length} ${noticedStep} ${remediedStep}`).join();
+  return newBreak ? `${breaks} ${run.stepCount}` : breaks;
+}
