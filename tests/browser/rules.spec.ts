@@ -23,6 +23,7 @@ const openOwn = (page: Page): Promise<void> =>
   page.locator('input[type=file]').first().setInputFiles({ name: 'own.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(OWN)) });
 
 test('the rule book is loaded only when it is opened, and every part of it is accessible', async ({ page }) => {
+  test.slow();
   await page.goto(START);
   const loaded = (): Promise<string[]> => page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => name.includes('RulesPage')));
   expect(await loaded()).toEqual([]);
@@ -68,6 +69,18 @@ test('a scenario that leaves published practice says so on its card and in the r
   await expect(page.getByRole('cell', { name: '6 cm, outside what is published' })).toBeVisible();
   await page.getByRole('button', { name: 'Start page' }).click();
   await expect(page.getByRole('radio', { name: /Own policy/ })).toBeChecked();
+});
+
+test('from a report the rule book shows the scenario of that run, and Back leads to the report again', async ({ page }) => {
+  await page.goto(START);
+  await page.getByRole('button', { name: /^Start/ }).click();
+  await page.waitForFunction(() => 'trainer' in window);
+  await page.getByRole('button', { name: 'End run' }).click();
+  await page.getByRole('button', { name: 'End and see the report' }).click();
+  await page.getByRole('button', { name: 'Rules', exact: true }).click();
+  await expect(page.getByText('as “A quiet room” sets it')).toBeVisible();
+  await page.goBack();
+  await expect(page.getByRole('heading', { level: 1, name: 'Report' })).toBeVisible();
 });
 
 test('fits a narrow screen without scrolling sideways', async ({ page }) => {

@@ -81,7 +81,7 @@ describe('The insertion bundle', () => {
     const answers = ['yes', 'no', 'unknown'] as const;
     const sets = [[], ['chlorhexidine'], ['povidoneIodine'], ['alcohol', 'other'], ['povidoneIodine', 'chlorhexidine']] as const;
     let met = 0;
-    for (const ageDays of [0, 59, 60, 20000])
+    for (const ageDays of [59, 60])
       for (const antiseptics of sets)
         for (const contraindication of answers)
           for (let n = 0; n < 3 ** 7; n++) {
@@ -93,7 +93,7 @@ describe('The insertion bundle', () => {
             met += Number(prep && rest);
           }
     // Only all seven "yes" (1 of 3^7) can be met: below 60 days 4 of 5 sets, from there 2 of 5, and 4 of 5 with a contraindication.
-    expect(met).toBe(2 * 4 * 3 + 2 * (2 + 2 + 4));
+    expect(met).toBe(4 * 3 + (2 + 2 + 4));
   });
 
   it('says why in one sentence', () => {
