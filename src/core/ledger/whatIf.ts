@@ -21,8 +21,8 @@ export interface InsertedRemedy {
 
 /**
  * The same log with one remedy inserted. Every surface of the things that has a role is replaced by a fresh one, which from then on
- * makes the same movements: from the next step it takes over the touches and places of the old one. Its thing is named like the
- * old one with a "~".
+ * makes the same movements: from the next step it takes over the touches and places of the old one. Only a new item does not lie
+ * where the old one had fallen: it is handed on to the field. Its thing is named like the old one with a "~".
  */
 export function insertRemedy(facts: readonly Fact[], inserted: InsertedRemedy): Fact[] {
   const after = facts.findIndex((fact) => fact.step > inserted.step);
@@ -68,19 +68,25 @@ function liveSurfaces(facts: readonly Fact[]): Surface[] {
 /** Touches of the replaced surfaces that are under way, each with the number of the touch that takes its place. */
 function takenOver(facts: readonly Fact[], before: readonly Fact[], fresh: ReadonlyMap<string, Surface>): Map<Began, number> {
   const open = new Map<number, Began>();
+  const lost = new Set(before.flatMap((fact) => (fact.kind === 'surface.added' && (fact.surface.kind === 'floor' || fact.surface.kind === 'bin') ? [fact.surface.id] : [])));
   for (const fact of before) {
-    if (fact.kind === 'touch.began' && (fresh.has(fact.a) || fresh.has(fact.b))) open.set(fact.touch, fact);
+    if (fact.kind === 'touch.began' && (fresh.has(fact.a) || fresh.has(fact.b)) && !liesWhereItFell(fact, fresh, lost)) open.set(fact.touch, fact);
     if (fact.kind === 'touch.ended') open.delete(fact.touch);
   }
   let last = facts.reduce((largest, fact) => (fact.kind === 'touch.began' ? Math.max(largest, fact.touch) : largest), 0);
   return new Map([...open.values()].map((fact) => [fact, ++last]));
 }
 
+const isItem = (surface: Surface | undefined): boolean => surface?.kind === 'item' || surface?.kind === 'needle';
+
+const liesWhereItFell = ({ a, b }: Began, fresh: ReadonlyMap<string, Surface>, lost: ReadonlySet<string>): boolean =>
+  (isItem(fresh.get(a)) && lost.has(b)) || (isItem(fresh.get(b)) && lost.has(a));
+
 function zonesOf(before: readonly Fact[], fresh: ReadonlyMap<string, Surface>): Entered[] {
   const inside = new Map<string, Entered>();
   const key = (surface: string, zone: Zone): string => `${surface} ${zone}`;
   for (const fact of before) {
-    if (fact.kind === 'zone.entered' && fresh.has(fact.surface)) inside.set(key(fact.surface, fact.zone), fact);
+    if (fact.kind === 'zone.entered' && fresh.has(fact.surface) && !(fact.zone === 'offField' && isItem(fresh.get(fact.surface)))) inside.set(key(fact.surface, fact.zone), fact);
     if (fact.kind === 'zone.left') inside.delete(key(fact.surface, fact.zone));
   }
   return [...inside.values()];

@@ -68,6 +68,14 @@ describe('What if', () => {
     expect(outcome.result.words['gel#1~:all']).toBe('gel#1:all');
   });
 
+  it('a packet that had fallen had been replaced in time: the new one is handed on to the field, not laid on the floor', () => {
+    const fallen = log().enter('gel#1:all', 'offField').touch('gel#1:all', 'floor:all').wait(100).part('gel#1:all', 'floor:all').leave('gel#1:all', 'offField').tap('gel#1:all', 'gloveR#1:palm').wait(5);
+    const taken = logged(fallen);
+    expect(taken.result.breaks.map(({ rule }) => rule)).toEqual(['fallen-item-taken-back']);
+    const outcome = whatIf(taken, { kind: 'remedy', remedy: 'replaceItem', things: ['gel#1'], step: 50 });
+    expect([outcome.breaks, ids(outcome.spared)]).toEqual([[], ['gel#1:all', 'gloveR#1:palm']]);
+  });
+
   it('notices attach to what is then there to be noticed', () => {
     const noticed = logged(log().tap('gloveR#1:palm', 'railR:all').wait(300).tap('gloveL#1:palm', 'pole:all').wait(10).notice());
     expect(noticed.result.notices).toEqual([{ step: 312, breaks: [1, 2] }]);
