@@ -1,3 +1,4 @@
+import type { RemedyId } from '../commands/command.ts';
 import type { Break } from '../ledger/break.ts';
 import { indexOf, surfaceOf } from './logIndex.ts';
 import { outcomeWords } from './outcomeWords.ts';
@@ -16,7 +17,8 @@ export function alternatives(log: RunLog, number: number): Alternative[] {
   const known = ledger.breaks[number - 1];
   if (!known) return [];
   const undone = told(log, { kind: 'undoBreak', number }, `${avoidedWords(log, known)} at ${clockWords(known.step)}.`);
-  return [...remediesOf(log, known).map((choice) => remedyBy(log, choice, rootOver(log, known))), undone];
+  const over = rootOver(log, known);
+  return [...replacedBefore(log, known), ...remediesOf(log, known, over).map((choice) => remedyBy(log, choice, over)), undone];
 }
 
 /** A remedy done by a step, with what it would have changed. */
@@ -28,10 +30,18 @@ function told(log: RunLog, change: Change, title: string): Alternative {
   return { change, title, sentence: outcomeWords(outcome), outcome };
 }
 
+const fittingRemedies = (log: RunLog, { rule }: Break): readonly RemedyId[] => indexOf(log).rules.find(({ id }) => id === rule)?.remedies ?? [];
+
+/** An item that had fallen could have been replaced before it was taken back. */
+function replacedBefore(log: RunLog, known: Break): Alternative[] {
+  const item = known.against === null ? null : surfaceOf(log, known.against);
+  const choice = item && remedyFor(log, item, known.step - 1);
+  return choice?.remedy === 'replaceItem' && fittingRemedies(log, known).includes('replaceItem') ? [remedyBy(log, choice, known.step - 1)] : [];
+}
+
 /** Remedies that answer what the mishap itself spoiled, as its rule names them. */
-function remediesOf(log: RunLog, known: Break): RemedyChoice[] {
-  const fitting = indexOf(log).rules.find(({ id }) => id === known.rule)?.remedies ?? [];
-  const step = rootOver(log, known);
+function remediesOf(log: RunLog, known: Break, step: number): RemedyChoice[] {
+  const fitting = fittingRemedies(log, known);
   const choices = new Map<string, RemedyChoice>();
   for (const { surface, depth } of known.spread) {
     const choice = depth === 0 ? remedyFor(log, surfaceOf(log, surface), step) : null;

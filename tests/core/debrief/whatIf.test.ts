@@ -74,6 +74,7 @@ describe('What if', () => {
     expect(taken.result.breaks.map(({ rule }) => rule)).toEqual(['fallen-item-taken-back']);
     const outcome = whatIf(taken, { kind: 'remedy', remedy: 'replaceItem', things: ['gel#1'], step: 50 });
     expect([outcome.breaks, ids(outcome.spared)]).toEqual([[], ['gel#1:all', 'gloveR#1:palm']]);
+    expect(alternatives(taken, 1)[0]).toMatchObject({ change: { remedy: 'replaceItem', step: 99 }, sentence: 'Nothing loses its sterility.' });
   });
 
   it('notices attach to what is then there to be noticed', () => {
