@@ -35,7 +35,7 @@ export function roomWords({ usedBytes, quotaBytes }: StorageState): string | nul
 /** Runs of which there is no copy outside this browser. */
 export function exportReminder(runs: readonly StoredRun[]): string | null {
   const never = runs.filter(({ exportedAt, fault }) => exportedAt === null && fault === null).length;
-  if (never === 0) return runs.length === 0 ? null : 'Every run has been exported once.';
+  if (never === 0) return runs.length === 0 ? null : 'Of every run there is a copy outside this browser: it was exported, or came from a file.';
   return `${counted(never, 'run has', 'runs have')} not been exported yet. An archive on another disk is the only sure copy.`;
 }
 

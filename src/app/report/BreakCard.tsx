@@ -17,7 +17,7 @@ export function BreakCard({ broken, rule, words, onRule }: BreakCardProps) {
     <article class="break-card" aria-labelledby={`break-${broken.number}`}>
       <header class="break-head">
         <span class="break-time">{clockText(secondsAt(broken.step))}</span>
-        <h3 id={`break-${broken.number}`}>{rule.title}</h3>
+        <h3 id={`break-${broken.number}`} tabIndex={-1}>{rule.title}</h3>
         <span class="break-severity">
           {broken.severity}: {reachWords(broken)}
         </span>

@@ -11,8 +11,24 @@ export const EventList = ({ events }: { readonly events: readonly EventRef[] }) 
       .map((event, k) => (
         <li key={k}>
           <span class="event-time">{clockText(secondsAt(event.step))}</span>
-          {event.kind === 'break' && event.number !== undefined ? <a href={`#break-${event.number}`}>{capital(event.words)}</a> : <span>{capital(event.words)}</span>}
+          {event.kind === 'break' && event.number !== undefined ? <BreakLink number={event.number} words={event.words} /> : <span>{capital(event.words)}</span>}
         </li>
       ))}
   </ol>
 );
+
+/** Goes to the card of a break on the same page, without a step in the browser's history. */
+function BreakLink({ number, words }: { readonly number: number; readonly words: string }) {
+  const id = `break-${number}`;
+  const follow = (event: MouseEvent): void => {
+    event.preventDefault();
+    const card = document.getElementById(id);
+    card?.focus({ preventScroll: true });
+    card?.scrollIntoView({ block: 'start' });
+  };
+  return (
+    <a href={`#${id}`} onClick={follow}>
+      {capital(words)}
+    </a>
+  );
+}

@@ -94,7 +94,7 @@ function ReportBody({ services, file, onPractise, onRule, view }: ReportPageProp
           <AboutRun services={services} file={file} verification={verification} />
         </aside>
       </div>
-      <PrintReport view={view} ruleWords={services.ruleWords} sameSimulation={services.isSameSimulation(file)} verified={verification.answer} />
+      <PrintReport view={view} ruleWords={services.ruleWords} sameSimulation={services.isSameSimulation(file)} verification={verification.verification} />
     </>
   );
 }

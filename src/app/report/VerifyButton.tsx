@@ -1,7 +1,7 @@
 import type { VerificationState } from './useVerification.ts';
 
 /** Plays the recording again beside the page and says whether the report follows from it. */
-export const VerifyButton = ({ share, answer, begin }: VerificationState) => (
+export const VerifyButton = ({ share, answer, begin }: Pick<VerificationState, 'share' | 'answer' | 'begin'>) => (
   <section class="verify" aria-label="Verification">
     {share === null ? (
       <button onClick={begin}>Verify the recording</button>

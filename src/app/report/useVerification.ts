@@ -8,6 +8,8 @@ import { verificationWords } from './verificationWords.ts';
 export interface VerificationState {
   /** Share that is checked, or null when nothing is being checked. */
   readonly share: number | null;
+  /** What it came to, once that is known. */
+  readonly verification: Verification | null;
   readonly answer: { readonly good: boolean; readonly words: string } | null;
   begin(): void;
 }
@@ -16,15 +18,19 @@ export interface VerificationState {
 export function useVerification(file: RunFile, verify: Services['verify']): VerificationState {
   const work = useRef<Replaying<Verification> | null>(null);
   const [share, setShare] = useState<number | null>(null);
+  const [verification, setVerification] = useState<Verification | null>(null);
   const [answer, setAnswer] = useState<VerificationState['answer']>(null);
   useEffect(() => () => work.current?.stop(), []);
   const begin = (): void => {
     setShare(0);
     work.current = verify(file, setShare);
     work.current.outcome.then(
-      (verification) => setAnswer(verificationWords(verification)),
+      (outcome) => {
+        setVerification(outcome);
+        setAnswer(verificationWords(outcome));
+      },
       () => setAnswer({ good: false, words: 'Checking was broken off. Try again.' }),
     ).finally(() => setShare(null));
   };
-  return { share, answer, begin };
+  return { share, verification, answer, begin };
 }

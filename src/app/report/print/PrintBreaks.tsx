@@ -35,8 +35,8 @@ export function PrintBreaks({ result, ruleWords }: { readonly result: RunResult;
                 <td>
                   {broken.severity}; {reachWords(broken).replace(/^it reached /, '')}
                 </td>
-                <td>{noticedWords(broken).replace(/^noticed /, '')}</td>
-                <td>{remediedWords(broken).replace(/^remedied /, '')}</td>
+                <td>{answerText(noticedWords(broken))}</td>
+                <td>{answerText(remediedWords(broken))}</td>
               </tr>
             );
           })}
@@ -46,3 +46,6 @@ export function PrintBreaks({ result, ruleWords }: { readonly result: RunResult;
     </section>
   );
 }
+
+/** Under a heading that asks for it: "no", "after 3 s". */
+const answerText = (words: string): string => (words.startsWith('not ') ? 'no' : words.replace(/^(?:noticed|remedied) /, ''));

@@ -1,18 +1,19 @@
+import type { Verification } from '../../../core/recording/verifyRun.ts';
 import { durationText } from '../../parts/clockText.ts';
 import { dateText } from '../../parts/dateText.ts';
 import { paceWords } from '../paceWords.ts';
 import { secondsAt } from '../reportFacts.ts';
 import type { ReportView } from '../reportView.ts';
-import type { VerificationState } from '../useVerification.ts';
+import { verifiedWords } from './verifiedWords.ts';
 
 interface PrintIdentityProps {
   readonly view: ReportView;
   readonly sameSimulation: boolean;
-  readonly verified: VerificationState['answer'];
+  readonly verification: Verification | null;
 }
 
 /** Which run this is, and whether what follows was checked against its recording. */
-export function PrintIdentity({ view, sameSimulation, verified }: PrintIdentityProps) {
+export function PrintIdentity({ view, sameSimulation, verification }: PrintIdentityProps) {
   const { header, steps, result } = view.file;
   const resumed = header.resumedAt.length > 0 ? `, taken up again ${header.resumedAt.length} ×` : '';
   const facts: readonly (readonly [string, string])[] = [
@@ -23,7 +24,7 @@ export function PrintIdentity({ view, sameSimulation, verified }: PrintIdentityP
     ['Coaching, pace', `${header.scenario.coaching}, ${paceWords(view.file)}`],
     ['Seed', String(header.seed)],
     ['Versions', `simulation ${header.simulation}, scoring ${view.score ? view.score.rubricVersion : '–'}`],
-    ['Recording', verifiedWords(header.simulation, sameSimulation, verified)],
+    ['Recording', verifiedWords(header.simulation, sameSimulation, verification)],
   ];
   return (
     <header>
@@ -38,9 +39,4 @@ export function PrintIdentity({ view, sameSimulation, verified }: PrintIdentityP
       </dl>
     </header>
   );
-}
-
-function verifiedWords(simulation: number, sameSimulation: boolean, verified: VerificationState['answer']): string {
-  if (!sameSimulation) return `made under version ${simulation} of the simulation, cannot be verified by this one`;
-  return verified?.words ?? 'not verified before this was printed';
 }

@@ -1,0 +1,155 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { strFromU8, unzipSync } from 'fflate';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import { checksumOf } from '../../src/core/recording/checksum.ts';
+import { RoomPage } from './support/roomPage.ts';
+
+const faults: string[] = [];
+
+test.beforeEach(({ page }) => {
+  faults.length = 0;
+  page.on('pageerror', (error) => faults.push(error.message));
+  page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
+});
+
+test.afterEach(() => expect(faults).toEqual([]));
+
+const expectAccessible = async (page: Page): Promise<void> => {
+  const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+};
+
+/** Plays a scenario for two seconds and ends it. */
+async function playRun(page: Page, title: string): Promise<void> {
+  const room = await new RoomPage(page).start(title);
+  await room.advance(240);
+  await room.finish();
+}
+
+async function openRuns(page: Page): Promise<void> {
+  await page.goto('?test&renderer=canvas');
+  await page.getByRole('button', { name: 'My runs' }).click();
+  await expect(page.getByRole('heading', { name: 'My runs', level: 1 })).toBeFocused();
+}
+
+const rows = (page: Page) => page.locator('.run-row');
+const answer = (page: Page) => page.locator('.library-news [role="status"]');
+
+test('runs are listed, filtered, deleted and taken back, exported, wiped and imported', async ({ page }, info) => {
+  test.slow();
+  await playRun(page, 'A quiet room');
+  await playRun(page, 'High rails, short sheath');
+  await page.getByRole('button', { name: 'My runs' }).click();
+  await expect(rows(page)).toHaveCount(2);
+  await expect(rows(page).first()).toContainText('High rails, short sheath');
+  await expect(rows(page).first()).toContainText('not yet');
+  await expect(page.getByText('2 runs have not been exported yet.')).toBeVisible();
+  await expect(page.getByRole('img', { name: /^Breaks per run from the oldest to the newest: \d+, \d+$/ })).toBeVisible();
+  await page.getByText('As a table').click();
+  await expect(page.locator('.trend-table tbody tr')).toHaveCount(2);
+  await expectAccessible(page);
+
+  // Filter.
+  await page.getByLabel('Scenario').selectOption({ label: 'A quiet room' });
+  await expect(rows(page)).toHaveCount(1);
+  await expect(page.getByText('1 of 2 runs')).toBeVisible();
+  await page.getByLabel('Scenario').selectOption({ label: 'all' });
+  await page.getByLabel('Find').fill('rails');
+  await expect(rows(page)).toHaveCount(1);
+  await page.getByLabel('Verdict').selectOption('met');
+  await expect(page.getByText('No run passes these choices.')).toBeVisible();
+  await page.getByLabel('Verdict').selectOption({ label: 'all' });
+
+  // Delete by keyboard; it can be taken back after the page was closed.
+  await page.getByRole('button', { name: /^Delete the run of/ }).focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('1 run deleted.')).toBeVisible();
+  await expect(rows(page)).toHaveCount(0);
+  await openRuns(page);
+  await expect(rows(page)).toHaveCount(1);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(rows(page)).toHaveCount(2);
+  await expect(page.getByText('1 run deleted.')).toHaveCount(0);
+
+  // Export.
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Export all shown (2)' }).click();
+  const download = await saving;
+  expect(download.suggestedFilename()).toMatch(/^runs-\d{4}-\d{2}-\d{2}-2\.zip$/);
+  await expect(answer(page)).toHaveText('2 runs exported as one archive.');
+  const archive = info.outputPath('runs.zip');
+  await download.saveAs(archive);
+  const members = unzipSync(readFileSync(archive));
+  expect(Object.keys(members).map((name) => name.replace(/^runs\/.*\.json\.gz$/, 'run'))).toEqual(['run', 'run', 'runs.csv', 'manifest.json']);
+  expect(strFromU8(members['runs.csv']!).split('\r\n')).toHaveLength(4);
+
+  // Wipe.
+  await page.getByLabel('Choose all runs shown').check();
+  await page.getByRole('button', { name: 'Delete the chosen' }).click();
+  await expect(page.getByText('No runs yet.')).toBeVisible();
+  await page.getByRole('button', { name: 'Delete for good' }).click();
+  await page.getByRole('button', { name: 'Yes, delete for good' }).click();
+  await expect(page.getByText('2 runs deleted.')).toHaveCount(0);
+
+  // Import twice, with a file that is none.
+  const letter = info.outputPath('letter.json');
+  writeFileSync(letter, 'Dear reader');
+  const files = page.getByLabel('Archives or run files');
+  await files.setInputFiles([archive, letter]);
+  await expect(answer(page)).toHaveText('2 runs imported. 1 file was refused.');
+  await expect(page.getByRole('list', { name: 'Refused files' })).toContainText('letter.json: The file is not readable as a run');
+  await expect(rows(page)).toHaveCount(2);
+  await files.setInputFiles(archive);
+  await expect(answer(page)).toHaveText('2 runs were here already and skipped.');
+  await expect(rows(page)).toHaveCount(2);
+
+  // Open, verify, follow what to practise next.
+  await page.getByRole('button', { name: /^Report of the run of/ }).first().click();
+  await expect(page.getByRole('heading', { name: 'Report' })).toBeFocused();
+  await expect(page.getByRole('heading', { name: 'Not yet' })).toBeVisible();
+  await page.getByRole('button', { name: 'Verify the recording' }).click();
+  await expect(page.getByText('The recording verifies')).toBeVisible({ timeout: 60_000 });
+  await page.getByRole('main').getByText('The work itself').click();
+  await expect(page.locator('.score-lines').getByText('Gel on the site')).toBeVisible();
+  await expectAccessible(page);
+  const exercise = page.locator('.next a').first();
+  expect(await exercise.getAttribute('href')).toMatch(/^\?scenario=[a-z-]+&seed=\d+$/);
+  await exercise.click();
+  await expect(page.getByRole('application')).toBeVisible();
+});
+
+test('a run of another simulation can be looked at and says that it cannot be verified; a changed copy of it is kept beside it and marked', async ({ page }, info) => {
+  const old = JSON.parse(readFileSync('tests/fixtures/run-v1.json', 'utf8')) as { header: { runId: string } };
+  const file = info.outputPath('old.json.gz');
+  writeFileSync(file, gzipSync(JSON.stringify(old)));
+  await openRuns(page);
+  await page.getByLabel('Archives or run files').setInputFiles(file);
+  await expect(answer(page)).toHaveText('1 run imported.');
+  await expect(rows(page).first()).toContainText('Recorded under version 1 of the simulation: it can be looked at here, not verified.');
+  await page.getByRole('button', { name: /^Report of/ }).click();
+  await expect(page.getByText('cannot be verified here')).toBeVisible();
+  await expect(page.getByRole('main').getByText('it has no verdict')).toBeVisible();
+
+  const changed = { ...old, header: { ...old.header, engine: 'another engine' } };
+  writeFileSync(file, gzipSync(JSON.stringify({ ...changed, checksum: checksumOf(JSON.parse(JSON.stringify(changed))) })));
+  await page.getByRole('button', { name: 'My runs' }).click();
+  await page.getByLabel('Archives or run files').setInputFiles(file);
+  await expect(answer(page)).toHaveText('1 run has the id of a run that was here, but another content: both are kept and marked.');
+  await expect(rows(page)).toHaveCount(2);
+  await expect(page.getByText('There is another recording under the same id')).toHaveCount(2);
+});
+
+test('a printed report fits two pages of A4 and of US Letter', async ({ page }) => {
+  await playRun(page, 'A quiet room');
+  for (const format of ['A4', 'Letter']) {
+    const pdf = (await page.pdf({ format })).toString('latin1');
+    const pages = [...pdf.matchAll(/\/Type\s*\/Page\b(?!s)/g)].length;
+    expect(pages, format).toBeGreaterThanOrEqual(1);
+    expect(pages, format).toBeLessThanOrEqual(2);
+  }
+  await page.emulateMedia({ media: 'print' });
+  for (const words of ['Verdict: not yet', 'not verified before this was printed', 'Insertion bundle', 'Trainee', 'Supervisor', 'no proof of competence']) await expect(page.locator('.print')).toContainText(words);
+  await expect(page.getByRole('button', { name: 'Print' })).toBeHidden();
+});
