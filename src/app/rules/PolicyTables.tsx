@@ -12,7 +12,7 @@ export function PolicyTable({ scenario }: { readonly scenario: Scenario | null }
   return (
     <section class="rules-part" aria-labelledby="policy-head">
       <h2 id="policy-head">What a scenario sets</h2>
-      <p class="rules-principle">Any value may be set. One outside what is published is allowed, and said on the start page, here and on the report.</p>
+      <p class="rules-principle">A scenario may leave what is published. The start page, this page and the report then say so.</p>
       <table class="rules-table">
         <caption class="unseen">Settings of a scenario and what is published</caption>
         <thead>
