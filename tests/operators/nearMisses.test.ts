@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Side } from '../../src/core/base/side.ts';
 import type { Operator, Watched } from '../support/operator.ts';
-import { POLE_ASIDE, SHORT_OPERATOR } from '../support/rooms.ts';
+import { ABOVE_WAIST, HIGH_OUTLET, POLE_ASIDE, SHORT_OPERATOR } from '../support/rooms.ts';
 import { runOperator, type OperatorRun, type ShippedRoom } from '../support/runOperator.ts';
 import type { Scenario } from '../../src/core/scenario/schema.ts';
 
@@ -72,10 +72,41 @@ describe('Near, and nothing broken', () => {
   it('an upper arm just as high over the field as is allowed', () => {
     passes((op) => {
       const clear = (): number => op.near.upperArmOver('left') - 0.08;
-      op.palmTo('left', 0.15, 1.18);
+      op.palmTo('left', 0.08, 1.3);
       const watched = op.watchLeast(clear);
-      op.approach('left', -1, 0, clear, NEAR.aim).wait(0.3).palmTo('left', 0.25, 1.2);
+      op.approach('left', -1, 0, clear, NEAR.aim).wait(0.3).palmTo('left', 0.25, 1.27);
       return watched;
     }, SHORT_OPERATOR);
+  });
+
+  it('a hand just above the waist over the field, where the policy asks for the waist', () => {
+    passes((op) => {
+      const watched = op.watchLeast(() => op.near.overLevel('right'));
+      op.approach('right', 0, -1, () => op.near.overLevel('right'), NEAR.aim).wait(0.3).palmTo('right', -0.27, 1.27);
+      return watched;
+    }, ABOVE_WAIST);
+  });
+
+  it('a hand raised as high as it can still be seen', () => {
+    passes((op) => {
+      const under = (): number => op.run.scenario.operator.faceM + 0.16 - op.hand('right').y;
+      op.palmTo('right', -0.45, 1.5);
+      const watched = op.watchLeast(under);
+      op.approach('right', 0, 1, under, NEAR.aim).wait(0.3).palmTo('right', -0.3, 1.4);
+      return watched;
+    });
+  });
+
+  it('a glove over bare cord', () => {
+    passes((op) => brush(op.palmTo('right', -0.25, 1.45).palmTo('left', 0.4, 1.5).palmTo('left', 0.97, 1.55).turn('left', -80), 'left', 0, -1, 'bareCord'), HIGH_OUTLET);
+  });
+
+  it('cord that hangs over the edge, drawn almost back over the field and let out again', () => {
+    passes((op) => {
+      op.palmTo('right', -0.25, 1.4).turn('left', -50).take('left', 'probe').palmTo('left', 0.1, 1.25);
+      const watched = op.watchLeast(() => op.near.cordOverEdge());
+      op.palmTo('left', -0.22, 1.25).creep('left', -1, 0, () => op.near.cordOverEdge(), NEAR.high - 0.0005).palmTo('left', 0.1, 1.25);
+      return watched;
+    });
   });
 });

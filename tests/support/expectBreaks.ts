@@ -12,6 +12,8 @@ export interface ExpectedBreak {
   readonly against: string | null;
   readonly spread: readonly string[];
   readonly severity?: Break['severity'];
+  /** Rules that made it worse later on. */
+  readonly escalatedBy?: readonly string[];
 }
 
 /** Compares the breaks of a run with those expected, in order, each with its root and all that it spread to. */
@@ -24,6 +26,7 @@ export function expectBreaks(result: RunResult, expected: readonly ExpectedBreak
       against: known.against === null ? null : named(known.against, like?.against ? [like.against] : []),
       spread: spreadOf(known, like?.spread ?? []),
       ...(like?.severity ? { severity: known.severity } : {}),
+      ...(known.escalatedBy || like?.escalatedBy ? { escalatedBy: known.escalatedBy ?? [] } : {}),
     };
   });
   expect(seen).toEqual(expected.map((like) => ({ ...like, spread: [...like.spread].sort() })));

@@ -1,4 +1,4 @@
-import { SIDES, type Side } from '../../src/core/base/side.ts';
+import { SIDES, signOf, type Side } from '../../src/core/base/side.ts';
 import { armOf } from '../../src/core/room/driveHands.ts';
 import { levelAt } from '../../src/core/room/level.ts';
 import type { Slot } from '../../src/core/room/surfaces.ts';
@@ -51,6 +51,21 @@ export class Nearness {
     const { scene, happenings } = this.run.room;
     const [arm] = this.capsulesOf(`upperArm.${side}`);
     return arm!.Ay - levelAt(scene, happenings.humpX, arm!.Ax);
+  }
+
+  /** How far the innermost sheathed cord that hangs over the covered edge still is from where it counts as back on the field, in metres. */
+  cordOverEdge(): number {
+    const { scene, surfaces } = this.run.room;
+    const { world, cord, layout, scenario } = scene;
+    const side: Side = scenario.room.machine.outletXM >= 0 ? 'left' : 'right';
+    const start = world.strandStart(cord);
+    let least = Infinity;
+    for (let k = 0, links = world.strandSize(cord) - 1; k < links; k++) {
+      if (!this.isNamed(surfaces.slots.cord + k, 'hungCord')) continue;
+      const x = (world.x[start + k]! + world.x[start + k + 1]!) / 2;
+      least = Math.min(least, signOf(side) * (x - layout.crest[side].x) + scenario.policy.marginM);
+    }
+    return least;
   }
 
   private measure(): void {

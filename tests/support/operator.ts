@@ -21,6 +21,8 @@ export interface Watched {
 
 /** A hand that moves less than this in a 60th of a second stands still, in metres. */
 const STILL_M = 0.00005;
+/** How long a hand that creeps looks before it goes on (s). */
+const LOOK_S = 0.05;
 /** Most movements in which a hand feels its way, 60 a second. */
 const FEEL_STEPS = 1200;
 
@@ -173,6 +175,20 @@ export class Operator {
       const now = this.hand(side);
       // Something holds the hand back (a cord, a sheet): it goes on in small steps.
       if (stride === 0 && Math.abs(now.x - before.x) + Math.abs(now.y - before.y) < STILL_M) this.nudge(side, (x += dx * 0.001), (y += dy * 0.001));
+    }
+    throw new Error(`the ${side} hand came no nearer than ${gap().toFixed(4)} m`);
+  }
+
+  /**
+   * The same with something that follows the hand late and unevenly (a cord that slides, a sheet): a millimetre at a time, and a look
+   * at what came of it before the next.
+   */
+  creep(side: Side, dx: number, dy: number, gap: () => number, wanted: number): this {
+    let { wishX: x, wishY: y } = this.run.room.hands[side];
+    for (let k = 0; k < FEEL_STEPS / 3; k++) {
+      if (gap() <= wanted) return this;
+      this.nudge(side, (x += dx * 0.001), (y += dy * 0.001));
+      this.wait(LOOK_S);
     }
     throw new Error(`the ${side} hand came no nearer than ${gap().toFixed(4)} m`);
   }

@@ -8,20 +8,41 @@ const set = (source: Record<string, unknown>, part: string, values: Record<strin
   source[part] = { ...(source as Source)[part], ...values };
 };
 
+/** A short operator, whose arms come low over the field. */
+const SHORT = { shoulderM: 1.26, faceM: 1.48, waistM: 1 };
+
 /** The quiet room with the pole beyond the machine, so that a hand can come to the machine. */
 export const POLE_ASIDE: Scenario = shippedScenario('quiet-room', (source) => set(source, 'room', { pole: { xM: 1.55 } }));
 
-/** The quiet room with a short operator, whose arms come low over the field; what they touch there is not judged. */
-export const SHORT_OPERATOR: Scenario = shippedScenario('quiet-room', (source) => {
-  set(source, 'operator', { shoulderM: 1.26, faceM: 1.48, waistM: 1 });
-  source['rulesOff'] = ['body-on-field'];
+/** The quiet room with a short operator. */
+export const SHORT_OPERATOR: Scenario = shippedScenario('quiet-room', (source) => set(source, 'operator', SHORT));
+
+/** The same where only what an arm over the field touches is judged. */
+export const TOUCH_ONLY: Scenario = shippedScenario('quiet-room', (source) => {
+  set(source, 'operator', SHORT);
+  set(source, 'policy', { reachOver: 'touchOnly' });
 });
+
+/** The quiet room with a tall operator and a policy that asks for hands above the waist everywhere. */
+export const ABOVE_WAIST: Scenario = shippedScenario('quiet-room', (source) => {
+  set(source, 'operator', { waistM: 1.15 });
+  set(source, 'policy', { lowerLimit: 'waist' });
+});
+
+/** The quiet room with the cord plugged in high up, so that bare cord hangs above the waist, and the pole out of the way. */
+export const HIGH_OUTLET: Scenario = shippedScenario('quiet-room', (source) => set(source, 'room', { pole: { xM: 1.55 }, machine: { xM: 1.25, outletYM: 1.4 } }));
 
 /** High rails and a sheath without a tail that ends at the rail; cord that hung below is not judged. */
 export const BARE_END: Scenario = shippedScenario('high-rails-short-sheath', (source) => {
   set(source, 'cord', { coveredM: 0.5 });
   set(source, 'policy', { sheathTailM: 0 });
   source['rulesOff'] = ['cord-hung-below-returned'];
+});
+
+/** High rails and a sheath whose last part, drawn along by hand, begins inside the rail. */
+export const TAIL_INSIDE: Scenario = shippedScenario('high-rails-short-sheath', (source) => {
+  set(source, 'cord', { coveredM: 0.55 });
+  set(source, 'policy', { sheathTailM: 0.15 });
 });
 
 /** The quiet room with a drape that sticks poorly and remedies that take a tenth of their time. */

@@ -162,8 +162,11 @@ export class ZoneWatch {
     const sign = signOf(side);
     let along = 0;
     for (let i = start; i < last; i++) {
-      if (sign * world.x[i]! >= edge) return along;
-      along += length(world.x[i + 1]! - world.x[i]!, world.y[i + 1]! - world.y[i]!);
+      const from = sign * world.x[i]!;
+      const to = sign * world.x[i + 1]!;
+      const l = length(to - from, world.y[i + 1]! - world.y[i]!);
+      if (to >= edge) return along + (l * Math.max(0, edge - from)) / Math.max(to - from, l * 0.01);
+      along += l;
     }
     return along;
   }
