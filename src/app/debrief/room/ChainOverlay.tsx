@@ -13,6 +13,8 @@ const RADIUS = 12;
 const MARKER_GAP = 31;
 /** So many call-outs at the most; further links are told in the list beside the room. */
 const CALL_OUTS_MAX = 8;
+/** Each arrow takes this long to be drawn. */
+const LINK_MS = 250;
 const PAD_PX = 12;
 const HIGH_PX = 47;
 
@@ -43,6 +45,8 @@ export function ChainOverlay({ sight, links, step, furniture, spared, onLink }: 
   });
   const placed = placeCallOuts(wanted, before.current, { width: sight.width, height: sight.height, taken: [...keepClear(sight), ...furniture], lines });
   before.current = placed;
+  /** Another chain is drawn in order, link by link. */
+  const chain = links.map(({ step, short }) => `${step}${short}`).join();
   const look = (link: ChainLink): string => (link.step > step || isSpared(link, spared) ? ' chain-later' : '');
   return (
     <svg class="overlay chain-overlay" width={sight.width} height={sight.height} aria-hidden="true" focusable="false">
@@ -50,10 +54,10 @@ export function ChainOverlay({ sight, links, step, furniture, spared, onLink }: 
         const from = link.from === null ? undefined : spotOf(link.from);
         const arrow = from && arrowPath(from, spotOf(link.number)!, RADIUS);
         return arrow && (
-          <g key={link.number} class={`chain-arrow${look(link)}`}>
+          <g key={`${chain} ${link.number}`} class={`chain-arrow${look(link)}`} style={after(link)}>
             <path class="casing" d={arrow.shaft} />
             <path class="casing casing-head" d={arrow.head} />
-            <path class="shaft" d={arrow.shaft} />
+            <path class="shaft" d={arrow.shaft} pathLength={look(link) === '' ? 1 : undefined} />
             <path class="head" d={arrow.head} />
           </g>
         );
@@ -62,7 +66,7 @@ export function ChainOverlay({ sight, links, step, furniture, spared, onLink }: 
         const link = shown.find(({ number }) => String(number) === box.key)!;
         const spot = spotOf(link.number)!;
         return (
-          <g key={box.key} class={`chain-call-out${look(link)}`}>
+          <g key={`${chain} ${box.key}`} class={`chain-call-out${look(link)}`} style={after(link)}>
             <path class="leader" d={`M${spot.x} ${spot.y}L${box.tie.x} ${box.tie.y}`} />
             <rect x={box.x0} y={box.y0} width={box.x1 - box.x0} height={box.y1 - box.y0} rx={5} />
             <text class="call-out-words" x={box.x0 + PAD_PX} y={box.y0 + 20}>{titleOf(link)}</text>
@@ -71,7 +75,7 @@ export function ChainOverlay({ sight, links, step, furniture, spared, onLink }: 
         );
       })}
       {shown.map((link, k) => (
-        <g key={link.number} class={`chain-marker${link.from === null ? ' chain-root-marker' : ''}${look(link)}`} onClick={() => onLink(link)}>
+        <g key={`${chain} ${link.number}`} style={after(link)} class={`chain-marker${link.from === null ? ' chain-root-marker' : ''}${look(link)}`} onClick={() => onLink(link)}>
           {Math.hypot(spots[k]!.x - places[k]!.x, spots[k]!.y - places[k]!.y) > 4 && <path class="leader" d={`M${places[k]!.x} ${places[k]!.y}L${spots[k]!.x} ${spots[k]!.y}`} />}
           <circle class="true-place" cx={places[k]!.x} cy={places[k]!.y} r={3} />
           <circle class="marker" cx={spots[k]!.x} cy={spots[k]!.y} r={RADIUS} />
@@ -81,6 +85,9 @@ export function ChainOverlay({ sight, links, step, furniture, spared, onLink }: 
     </svg>
   );
 }
+
+/** Delay with which a link appears, so that the chain is drawn in order. */
+const after = ({ number }: ChainLink): { animationDelay: string } => ({ animationDelay: `${Math.min(number - 1, 10) * LINK_MS}ms` });
 
 const titleOf = (link: ChainLink): string => (link.from === null ? `root: ${link.short}` : link.short);
 const whenOf = (link: ChainLink): string => `${momentText(link.step)}, ${link.how}`;

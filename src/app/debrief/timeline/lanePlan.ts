@@ -43,7 +43,7 @@ export function lanePlan(lanes: readonly Lane[], scale: TimeScale, follows: bool
   const planned = lanes.map((lane): PlannedLane => {
     const seen = lane.marks.filter(({ step, toStep }) => toStep >= scale.from && step <= scale.to);
     const rows = lane.name === 'breaks' ? packRows(seen, ROWS_MAX) : seen.map(() => 0);
-    const sides = labelSides(seen, px, (words) => words.length * LETTER_PX, scale.right + 20);
+    const sides = labelSides(seen, px, (words) => words.length * LETTER_PX, [scale.left - 6, scale.right + 20]);
     const at = y;
     y += Math.max(LANE_PX, (Math.max(0, ...rows) + 1) * ROW_PX + 7);
     return { name: lane.name, y: at, marks: seen.map((mark, k) => ({ mark, x: px(mark.step), toX: px(mark.toStep), y: at + rows[k]! * ROW_PX, label: sides[k]! })) };

@@ -68,18 +68,18 @@ export function packRows(spans: readonly { readonly step: number; readonly toSte
 }
 
 /** Side of each mark on which its words have room, or null. `px` gives pixels of steps, `wide` of words. */
-export function labelSides(marks: readonly LaneMark[], px: (step: number) => number, wide: (words: string) => number, right: number): readonly ('right' | 'left' | null)[] {
+export function labelSides(marks: readonly LaneMark[], px: (step: number) => number, wide: (words: string) => number, [left, right]: readonly [number, number]): readonly ('right' | 'left' | null)[] {
   const half = 9;
-  let free = -Infinity;
+  let free = left;
   return marks.map((mark, k) => {
     const room = wide(mark.label) + half + 4;
     const begin = px(mark.step) - half;
     const end = px(mark.toStep) + half;
     const next = k + 1 < marks.length ? px(marks[k + 1]!.step) - half : right;
-    const left = mark.label !== '' && end + room > next && begin - room >= free;
+    const before = mark.label !== '' && end + room > next && begin - room >= free;
     const fits = mark.label !== '' && end + room <= next;
     free = fits ? end + room : end;
-    return fits ? 'right' : left ? 'left' : null;
+    return fits ? 'right' : before ? 'left' : null;
   });
 }
 

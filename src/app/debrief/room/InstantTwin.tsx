@@ -1,0 +1,33 @@
+import { SIDES, type Side } from '../../../core/base/side.ts';
+import type { RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
+import { capital, listed } from '../../parts/sentence.ts';
+import { ITEM_WORDS } from '../../run/words.ts';
+
+const PART_WORDS = { fingers: 'fingers', palm: 'palm', back: 'back of the hand', cuff: 'cuff' } as const;
+type Part = keyof typeof PART_WORDS;
+
+/** What can be seen of the hands at the instant shown, in words, for those who cannot see the room. */
+export const InstantTwin = ({ picture }: { readonly picture: RoomPicture }) => (
+  <ul class="unseen" aria-label="Hands at the instant shown">
+    {SIDES.map((side) => (
+      <li key={side}>{capital(handWords(picture, side))}.</li>
+    ))}
+  </ul>
+);
+
+/** "left hand: holds the probe; fingers and palm became unsterile". */
+export function handWords(picture: RoomPicture, side: Side): string {
+  const { holds, surfaces } = picture.hands[side];
+  const spoiled = (Object.keys(PART_WORDS) as Part[]).filter((part) => markOf(picture, surfaces[part]) === 'became');
+  const state = spoiled.length === 0 ? 'sterile' : `${listed(spoiled.map((part) => PART_WORDS[part]))} became unsterile`;
+  return `${side} hand: ${holds === null ? 'empty' : `holds the ${thingWords(picture, holds)}`}; ${state}`;
+}
+
+const markOf = ({ marks }: RoomPicture, surface: string): SurfaceMark => marks.get(surface) ?? 'sterile';
+
+function thingWords({ items }: RoomPicture, id: string): string {
+  if (id === 'cord') return 'cord';
+  const kind = items.find((item) => item.id === id)?.kind;
+  if (kind === undefined) return 'drape';
+  return kind === 'probe' ? 'probe' : ITEM_WORDS[kind];
+}
