@@ -11,6 +11,7 @@ const SCENARIO_FORMAT = 'sterile-field-scenario';
 
 /** Reads a file that a person chose: a run, zipped or not, or a scenario. The error is one or two sentences. */
 export async function openFile(file: File): Promise<Result<OpenedFile, string>> {
+  if (await isArchive(file)) return failure('This is an archive; import it on the page “My runs”.');
   const text = await fileText(file);
   if (text === null) return failure('The file is damaged or far too large; copy or download it again from where it was saved.');
   if (looksLikeScenario(text, file.name)) {
@@ -26,3 +27,6 @@ export async function openFile(file: File): Promise<Result<OpenedFile, string>> 
 /** A scenario says so in its text, a run before it says so of the scenario inside it; a damaged scenario may still be told by its name. */
 const looksLikeScenario = (text: string, name: string): boolean =>
   !text.slice(0, 200).includes(RUN_FORMAT) && (text.slice(0, 4000).includes(SCENARIO_FORMAT) || /scenario/i.test(name));
+
+/** Zip archives begin with "PK". */
+const isArchive = async (file: File): Promise<boolean> => (await file.slice(0, 2).text()) === 'PK';

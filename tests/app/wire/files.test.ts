@@ -36,7 +36,7 @@ describe('files', () => {
   });
 
   it('of other kinds are answered with a sentence', async () => {
-    for (const content of ['', 'hello', '{"format":"other"}', '[]', '{"format":"sterile-field-scenario","version":1,"id":"x"}']) {
+    for (const content of ['', 'PK\u0003\u0004', 'hello', '{"format":"other"}', '[]', '{"format":"sterile-field-scenario","version":1,"id":"x"}']) {
       const opened = await openFile(named(content, 'x.json'));
       expect(opened.ok).toBe(false);
       if (!opened.ok) expect(opened.error).toMatch(/^[A-Za-z“].{20,}[.;]/);
