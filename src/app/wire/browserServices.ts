@@ -5,7 +5,7 @@ import type { Services } from '../services.ts';
 import { beginRun, continueRun, prepareRun } from './beginRun.ts';
 import { keptRuns, openKept } from './keptRuns.ts';
 import { libraryService } from './library/libraryService.ts';
-import { stageMounter } from './mountStage.ts';
+import { prepareStage, stageMounter } from './mountStage.ts';
 import { openFile } from './openFile.ts';
 import { resultBeside, verifyBeside } from './replayClient.ts';
 import { ruleWords } from './ruleWords.ts';
@@ -21,7 +21,10 @@ export function browserServices(switches: QuerySwitches): Services {
     switches,
     scenarios: shippedScenarios(),
     startRun: async (choice) => beginRun(await opened, ahead, choice),
-    prepareRun: (scenario) => prepareRun(ahead, scenario),
+    prepareRun: (scenario) => {
+      prepareRun(ahead, scenario);
+      void prepareStage(switches.renderer);
+    },
     keptRuns: async () => keptRuns(await opened),
     resumeRun: async (runId) => continueRun(await opened, ahead, runId),
     openKept: async (key) => openKept(await opened, ahead, key),
@@ -33,7 +36,10 @@ export function browserServices(switches: QuerySwitches): Services {
     ruleWords,
     verify: verifyBeside,
     replayResult: resultBeside,
-    openDebrief: async (file) => (await import('./debriefClient.ts')).openDebrief(file),
+    openDebrief: async (file) => {
+      const [{ openDebrief }, settled] = await Promise.all([import('./debriefClient.ts'), ahead.settled(file.header.scenario)]);
+      return openDebrief(file, settled);
+    },
     isSameSimulation: (file) => isSameSimulation(file.header),
   };
 }

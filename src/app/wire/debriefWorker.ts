@@ -8,7 +8,7 @@ const reply = (message: DebriefReply, transfer: Transferable[] = []): void => po
 
 /** Plays a recording beside the page and hands over every two seconds of it as soon as they are there. */
 addEventListener('message', ({ data }: MessageEvent<DebriefRequest>) => {
-  for (const news of traceRun(data.file, (scenario, seed) => new Run(scenario, seed))) {
+  for (const news of traceRun(data.file, (scenario, seed) => new Run(scenario, seed, data.settled))) {
     reply({ kind: 'news', news }, news.chunk ? buffersOf(news.chunk.numbers) : []);
   }
   reply({ kind: 'done' });

@@ -38,7 +38,7 @@ class FakeWorker {
 }
 
 const { scenario, result, facts } = runLog(log().tap('gloveR#1:palm', 'railR:all').facts);
-const file: RunFile = { header: runHeader({ runId: 'a', engine: 'test', startedAt: '2026-01-01T00:00:00.000Z', scenario, seed: 1 }), steps: 480, commands: [], hashes: [], result };
+const file: RunFile = { header: runHeader({ runId: 'a', engine: 'test', startedAt: '2026-01-01T00:00:00.000Z', scenario, seed: 1 }), steps: 480, commands: [], hashes: [], result, score: null };
 const empty = { rows: 0, first: new Int16Array(0), kinds: new Uint8Array(0), small: new Int8Array(0), whole: new Int16Array(0) };
 const news = (steps: number): DebriefReply => ({ kind: 'news', news: { chunk: { sampleSteps: [], numbers: empty, forms: [], clearances: [], facts: steps === 240 ? facts : [], steps, result }, verification: steps < 480 ? null : { verdict: 'verified' } } });
 
@@ -53,7 +53,7 @@ afterEach(() => vi.unstubAllGlobals());
 describe('A debrief beside the page', () => {
   it('asks for the recording and grows with what comes', () => {
     const { source, worker } = opened();
-    expect(worker.asked).toEqual([{ file }]);
+    expect(worker.asked).toEqual([{ file, settled: undefined }]);
     const shares: number[] = [];
     source.onGrow(() => shares.push(source.share));
     worker.say(news(240));
