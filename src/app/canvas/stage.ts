@@ -1,5 +1,5 @@
 import type { RoomPicture } from '../../core/room/picture.ts';
-import { canPaintBeside, paintBeside } from './beside/paintBeside.ts';
+import { canPaintBeside, paintBeside, warmUpPainter } from './beside/paintBeside.ts';
 import { Camera } from './camera.ts';
 import { drawHand } from './hand/handThumbnail.ts';
 import { looksSame } from './looksSame.ts';
@@ -29,6 +29,11 @@ export interface Stage {
 const SETTLE_MS = 700;
 /** Sharper than this is not seen and costs time. */
 const MOST_DENSITY = 2;
+
+/** Does beforehand what a stage will need. */
+export function warmUpStage(renderer: RendererChoice): void {
+  if (renderer !== 'webgl') warmUpPainter();
+}
 
 /** Puts a canvas into the host, as large as the host. It is filled by a worker where that can be, and on the page's thread for WebGL. */
 export async function createStage(host: HTMLElement, { renderer, reducedMotion }: StageOptions): Promise<Stage> {

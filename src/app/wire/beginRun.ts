@@ -9,7 +9,6 @@ import type { LiveRun, Slowdown } from '../run/LiveRun.ts';
 import type { RunChoice } from '../services.ts';
 import { engineName } from './engineName.ts';
 import { journalKeeper } from './journalKeeper.ts';
-import { loadStage } from './mountStage.ts';
 import type { SettleAhead } from './SettleAhead.ts';
 
 /** The simulation and the page that plays it are loaded when a run begins or soon will, not before. */
@@ -21,7 +20,6 @@ const loadRun = async () => {
 /** Does beforehand, while nobody waits, what a run of the scenario needs. */
 export function prepareRun(ahead: SettleAhead, scenario: Scenario): void {
   void loadRun();
-  void loadStage();
   void ahead.settled(scenario);
 }
 

@@ -4,7 +4,12 @@ import type { QuerySwitches } from '../querySwitches.ts';
 import type { MountStage, RoomPart, StagePort } from '../run/stagePort.ts';
 
 /** The drawing is loaded when the first room is shown or soon will be. */
-export const loadStage = () => import('../canvas/stage.ts');
+const loadStage = () => import('../canvas/stage.ts');
+
+/** Loads the drawing before it is needed. */
+export async function prepareStage(renderer: QuerySwitches['renderer']): Promise<void> {
+  (await loadStage()).warmUpStage(renderer ?? 'auto');
+}
 
 /** Puts a stage into an element. */
 export function stageMounter(renderer: QuerySwitches['renderer']): MountStage {

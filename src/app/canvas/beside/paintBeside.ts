@@ -12,13 +12,28 @@ const SHOTS_UNDER_WAY_MAX = 2;
 export const canPaintBeside = (): boolean =>
   typeof Worker === 'function' && typeof OffscreenCanvas === 'function' && 'transferControlToOffscreen' in HTMLCanvasElement.prototype;
 
+const startWorker = (): Worker => new Worker(new URL('./stageWorker.ts', import.meta.url), { type: 'module' });
+
+/** A worker that was started before it is needed: loading what it paints with takes a while. */
+let spare: Worker | null = null;
+
+/** Starts the worker of the next painter, while nobody waits for it. */
+export function warmUpPainter(): void {
+  if (!canPaintBeside() || spare) return;
+  const worker = startWorker();
+  worker.addEventListener('error', () => {
+    if (spare === worker) spare = null;
+  });
+  spare = worker;
+}
+
 /**
  * A painter in a worker, so that filling the canvas takes no time of the page's thread. Fails when the worker cannot be started.
  * @param onBroken called when the worker fails later on; it paints nothing more
  */
 export async function paintBeside(reducedMotion: boolean, onBroken: () => void): Promise<Painter> {
-  const worker = new Worker(new URL('./stageWorker.ts', import.meta.url), { type: 'module' });
-  const painter = new WorkerPainter(worker);
+  const painter = new WorkerPainter(spare ?? startWorker());
+  spare = null;
   try {
     await painter.start(reducedMotion);
   } catch (error) {

@@ -11,6 +11,8 @@ import type { StageReply, StageRequest, StartMessage } from './messages.ts';
 const { fonts } = globalThis as unknown as { readonly fonts: FontFaceSet };
 const reply = (message: StageReply): void => postMessage(message);
 const fail = (error: unknown): void => reply({ kind: 'failed', message: error instanceof Error ? error.message : String(error) });
+fonts.add(new FontFace(LABEL_FAMILY, `url("${labelFont}")`, { style: 'italic', weight: '200 900' }));
+const fontsLoaded = loadFonts(fonts);
 let painter: RoomPainter | null = null;
 let previous: RoomPicture | null = null;
 let current: RoomPicture | null = null;
@@ -35,7 +37,6 @@ addEventListener('message', ({ data }: MessageEvent<StageRequest>) => {
 
 async function start({ canvas, reducedMotion }: StartMessage): Promise<void> {
   DOMAdapter.set({ ...DOMAdapter.get(), createCanvas: makeCanvas, getCanvasRenderingContext2D: () => OffscreenCanvasRenderingContext2D });
-  fonts.add(new FontFace(LABEL_FAMILY, `url("${labelFont}")`, { style: 'italic', weight: '200 900' }));
-  const [backend] = await Promise.all([createBackend(canvas), loadFonts(fonts)]);
+  const [backend] = await Promise.all([createBackend(canvas), fontsLoaded]);
   painter = new RoomPainter(backend, reducedMotion);
 }
