@@ -5,11 +5,12 @@ import { exitCode, reportJson, reportText, type Examined } from './report.ts';
 
 export const USAGE = `Usage: npm run replay -- FILE… [--json]
 
-Plays recorded runs (.json or .json.gz) again and tells whether their results follow from them.
+Plays recorded runs (.json or .json.gz) again, tells whether their results and scores follow from them, and prints
+verdict, points and breaks.
   --json   print an array for programs instead of text
 
-Ends with 0 when every result follows, 1 when one does not or cannot be told (a run that was broken off or
-recorded under another simulation), 2 when a file cannot be read; with several files, the worst of these.`;
+Ends with 0 when everything follows, 1 when something does not or cannot be told (a run that was broken off or
+recorded under another simulation or scoring), 2 when a file cannot be read; with several files, the worst of these.`;
 
 /** Where the command writes, one line (or block of lines) at a time. */
 export interface Output {
