@@ -3,9 +3,9 @@ import type { RunResult } from '../run/result.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { asepsisPart, workedShare } from './asepsis.ts';
 import { handlingPart } from './handlingPart.ts';
-import { procedurePart } from './procedurePart.ts';
+import { procedurePart, taskRefs } from './procedurePart.ts';
 import { tenthsDown } from './round.ts';
-import type { Score } from './score.ts';
+import type { Score, ScoreLine, ScorePart } from './score.ts';
 import { timePart } from './timePart.ts';
 import { reasonsOf } from './verdict.ts';
 
@@ -30,10 +30,21 @@ export const scoreOf = (result: RunResult, scenario: Scenario): Score | null => 
 export function scoreRun(result: RunResult, scenario: Scenario): Score {
   assert(missingForScore(result, scenario).length === 0, 'the result has all that its rubric weighs');
   const worked = workedShare(result, scenario);
-  const parts = [asepsisPart(result, scenario, worked), procedurePart(result, scenario), handlingPart(result, scenario, worked), timePart(result, scenario, worked)];
+  const inPart = (part: ScorePart): ScorePart => (worked < 1 ? { ...part, lines: [littleWorkLine(result, worked), ...part.lines] } : part);
+  const parts = [
+    inPart(asepsisPart(result, scenario, worked)),
+    procedurePart(result, scenario),
+    inPart(handlingPart(result, scenario, worked)),
+    inPart(timePart(result, scenario, worked)),
+  ];
   const of = parts.reduce((sum, part) => sum + part.of, 0);
   const points = parts.reduce((sum, part) => sum + part.points, 0);
   const total = of > 0 ? tenthsDown((100 * points) / of) : 0;
   const reasons = reasonsOf(result, scenario, total);
   return { rubricVersion: RUBRIC_VERSION, verdict: reasons.every(({ holds }) => holds) ? 'met' : 'notYet', reasons, total, standard: scenario.rubric.standard, parts };
 }
+
+/** Why a part counts for less than it shows. */
+const littleWorkLine = ({ progress }: RunResult, worked: number): ScoreLine => ({
+  id: 'worked', words: 'Counted in part: too little of the work was done to judge by', value: Math.round(worked * 100), unit: '%', points: null, of: null, events: taskRefs(progress.tasks),
+});

@@ -104,6 +104,8 @@ describe('A score, worked out by hand', () => {
     const one = none.map((open) => (open.task === 'view' ? task('view', 900) : open));
     // (1/6) / 0.5 = 1/3 of 55, 10 and 5.
     expect(points(runWith({ tasks: one, steadyShare: null }))).toEqual([18.33, 3.75, 3.33, 1.67]);
+    expect(line(runWith({ tasks: one, steadyShare: null }), 'asepsis', 'worked')).toMatchObject({ value: 33, unit: '%', events: [{ kind: 'task', step: 900 }] });
+    expect(scoreRun(runWith(), SCENARIO).parts.flatMap(({ lines }) => lines.map(({ id }) => id))).not.toContain('worked');
   });
 
   it('scales other weights to 100: 20 of 20 for asepsis and 15 of 20 for the work are 87.5', () => {
