@@ -1,87 +1,66 @@
-import { expect } from '@playwright/test';
-import type { RoomPage, Side } from './roomPage.ts';
+import { RoomHands, type Care } from './roomHands.ts';
+import type { Side } from './roomPage.ts';
 
-/** Longest way of the pointer between two steps of the room, in pixels, and steps made after each (60 events a second). */
-const STRIDE_PX = 3;
-const STEPS_PER_EVENT = 2;
+/** Way of the pointer between two events in pixels, and steps of the room after each: what is led is as fast either way. */
+const PACE: Readonly<Record<Care, { readonly px: number; readonly steps: number }>> = { swift: { px: 6, steps: 4 }, fine: { px: 1, steps: 2 } };
+const DEG_PER_WHEEL_PX = 0.06;
 
-/** Two hands led by one real mouse: the pointer leads the active hand, a click closes or opens it, the wheel turns the wrist. */
-export class MouseHands {
+/**
+ * One real mouse for both hands in turn: the pointer leads the active hand, Tab changes hands, a click closes or opens, the wheel turns
+ * the wrist, the right button squeezes. The other hand holds its place meanwhile.
+ */
+export class MouseHands extends RoomHands {
   private active: Side = 'right';
-  private angle: Record<Side, number> = { left: -20, right: -20 };
 
-  constructor(private readonly room: RoomPage) {}
-
-  /** Leads that hand from now on; the pointer goes to where it is. */
-  async take(side: Side): Promise<void> {
-    if (side !== this.active) await this.room.page.keyboard.press('Tab');
-    this.active = side;
-    await this.toPointer();
-  }
-
-  /** Moves the middle of the palm of the active hand to (x, y) metres, in a straight line of the pointer. */
-  async palmTo(x: number, y: number, stride = STRIDE_PX): Promise<void> {
-    const { page } = this.room;
-    const from = await this.toPointer();
+  async palmTo(side: Side, x: number, y: number, care: Care = 'swift'): Promise<void> {
+    await this.lead(side);
+    const { px, steps } = PACE[care];
+    const hand = await this.room.hand(side);
     const to = await this.room.screenOf(x, y);
-    const far = Math.hypot(to.x - from.x, to.y - from.y);
-    const events = Math.max(1, Math.ceil(far / stride));
+    const events = Math.max(1, Math.ceil(Math.hypot(to.x - hand.screenX, to.y - hand.screenY) / px));
     for (let k = 1; k <= events; k++) {
-      await page.mouse.move(from.x + ((to.x - from.x) * k) / events, from.y + ((to.y - from.y) * k) / events);
-      await this.room.advance(STEPS_PER_EVENT);
+      await this.room.page.mouse.move(hand.screenX + ((to.x - hand.screenX) * k) / events, hand.screenY + ((to.y - hand.screenY) * k) / events);
+      await this.room.advance(steps);
     }
     await this.room.advance(40);
   }
 
-  /** Moves the active hand so that the working end of what it holds comes to (x, y). */
-  async endTo(id: string, x: number, y: number, stride = STRIDE_PX): Promise<void> {
-    const end = await this.room.end(id);
-    const hand = await this.room.hand(this.active);
-    await this.palmTo(hand.x + x - end.x, hand.y + y - end.y, stride);
-  }
-
-  /** Takes a lying thing from above: fingers over it, down, click. */
-  async pick(id: string): Promise<void> {
-    const { x, y } = await this.room.item(id);
-    await this.fingersTo(x, y + 0.16);
-    await this.fingersTo(x, y + 0.014, 1);
-    await this.click();
-    expect((await this.room.hand(this.active)).holds, `the ${this.active} hand holds it`).toBe(id);
-  }
-
-  async fingersTo(x: number, y: number, stride = STRIDE_PX): Promise<void> {
-    const angle = (this.angle[this.active] * Math.PI) / 180;
-    const way = this.active === 'right' ? 1 : -1;
-    await this.palmTo(x - way * 0.085 * Math.cos(angle), y - 0.085 * Math.sin(angle), stride);
-  }
-
-  /** Turns the wrist with the wheel to an angle of the fingers above the horizontal, in whole degrees. */
-  async turn(degrees: number): Promise<void> {
-    const DEG_PER_WHEEL_PX = 0.06;
-    await this.room.page.mouse.wheel(0, (this.angle[this.active] - degrees) / DEG_PER_WHEEL_PX);
-    this.angle[this.active] = degrees;
-    await this.room.advance(60);
-  }
-
-  /** Closes an open hand, opens a closed one. */
-  async click(): Promise<void> {
-    await this.toPointer();
-    await this.room.page.mouse.down();
-    await this.room.advance(2);
-    await this.room.page.mouse.up();
-    await this.room.advance(60);
-  }
-
-  /** Holds the right button: squeezes or injects. */
-  async use(seconds: number): Promise<void> {
+  async use(side: Side, seconds: number): Promise<void> {
+    await this.lead(side);
     await this.room.page.mouse.down({ button: 'right' });
     await this.room.advance(Math.round(seconds * 120));
     await this.room.page.mouse.up({ button: 'right' });
     await this.room.advance(12);
   }
 
-  private async toPointer(): Promise<{ x: number; y: number }> {
-    const { screenX, screenY } = await this.room.hand(this.active);
-    return { x: screenX, y: screenY };
+  /** Presses, drags what is under the fingers along a way of the palm, and lets go of it there. */
+  async drag(side: Side, ...way: readonly (readonly [number, number])[]): Promise<void> {
+    await this.lead(side);
+    await this.room.page.mouse.down();
+    await this.room.advance(60);
+    for (const [x, y] of way) await this.palmTo(side, x, y);
+    await this.room.page.mouse.up();
+    await this.room.advance(60);
+  }
+
+  protected async turnBy(side: Side, degrees: number): Promise<number> {
+    await this.lead(side);
+    await this.room.page.mouse.wheel(0, -degrees / DEG_PER_WHEEL_PX);
+    return degrees;
+  }
+
+  protected async flipGrip(side: Side): Promise<void> {
+    await this.lead(side);
+    await this.room.page.mouse.down();
+    await this.room.page.mouse.up();
+  }
+
+  /** Changes hands where need be; the pointer goes to where the hand is. */
+  private async lead(side: Side): Promise<void> {
+    if (side === this.active) return;
+    await this.room.page.keyboard.press('Tab');
+    this.active = side;
+    const { screenX, screenY } = await this.room.hand(side);
+    await this.room.page.mouse.move(screenX, screenY);
   }
 }
