@@ -9,6 +9,7 @@ import type { Fact } from '../../../src/core/ledger/fact.ts';
 import { freshRun } from '../../support/runOperator.ts';
 import { runLog } from './runLogs.ts';
 
+const OPENING = freshRun().openingFacts;
 const at = (minutes: number, seconds: number): number => (minutes * 60 + seconds) * 120;
 
 /** A log over the surfaces of the quiet room; touches as [from, to, a, b]. */
@@ -17,12 +18,12 @@ function inRoom(touches: readonly (readonly [number, number, string, string])[],
     { kind: 'touch.began', step: from, touch: k + 1, a, b, x: 0.3, y: 1.1 },
     { kind: 'touch.ended', step: to, touch: k + 1 },
   ]);
-  const facts = [...freshRun().openingFacts, ...[...lines, ...others].sort((p, q) => p.step - q.step)];
+  const facts = [...OPENING, ...[...lines, ...others].sort((p, q) => p.step - q.step)];
   return runLog(facts, { steps: at(8, 0) });
 }
 
-const site = (): string => freshRun().openingFacts.flatMap((fact) => (fact.kind === 'surface.added' && fact.surface.kind === 'site' ? [fact.surface.id] : []))[0]!;
-const bareCord = (): string => freshRun().openingFacts.flatMap((fact) => (fact.kind === 'surface.added' && fact.surface.kind === 'bareCord' ? [fact.surface.id] : []))[0]!;
+const site = (): string => OPENING.flatMap((fact) => (fact.kind === 'surface.added' && fact.surface.kind === 'site' ? [fact.surface.id] : []))[0]!;
+const bareCord = (): string => OPENING.flatMap((fact) => (fact.kind === 'surface.added' && fact.surface.kind === 'bareCord' ? [fact.surface.id] : []))[0]!;
 
 /*
  * 6:48  bare cord ──▶ drape, left side ──┬──▶ cuff of the left glove (6:58)
@@ -75,7 +76,7 @@ describe('A break in the room', () => {
 
 describe('Words', () => {
   it('name the whole that each surface of the room belongs to', () => {
-    const wholes = new Map(freshRun().openingFacts.flatMap((fact) => (fact.kind === 'surface.added' && fact.surface.role !== 'none' ? [[wholeOf(fact.surface).id, wholeOf(fact.surface)] as const] : [])));
+    const wholes = new Map(OPENING.flatMap((fact) => (fact.kind === 'surface.added' && fact.surface.role !== 'none' ? [[wholeOf(fact.surface).id, wholeOf(fact.surface)] as const] : [])));
     expect([...wholes.values()].map(({ words, prose }) => (prose === `the ${words}` ? words : `${words} / ${prose}`))).toEqual([
       'kit table', 'right glove', 'left glove', 'right sleeve', 'left sleeve', 'site', 'drape, right side / the right side of the drape',
       'drape, left side / the left side of the drape', 'probe sheath', 'sheathed cord', 'gel packet', 'anaesthetic syringe', 'needle syringe', 'gauze',

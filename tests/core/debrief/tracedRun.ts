@@ -17,17 +17,21 @@ export interface Shown {
   readonly clearances: Clearances;
 }
 
+/** Steps of the whole run and of a brief one. */
+export const WHOLE_STEPS = 8 * STEPS_PER_SECOND + 3;
+export const BRIEF_STEPS = 2 * STEPS_PER_SECOND + 3;
+
 /**
- * A run of eight seconds in which both hands go about at random, close and open, break something, then stand still and clear while the
+ * A run of eight seconds, or the beginning of it, in which both hands go about at random, close and open, break something, then stand still and clear while the
  * left glove is changed. With it what the run showed after each step.
  */
-export function tracedRun(): { readonly file: RunFile; readonly shown: readonly Shown[] } {
+export function tracedRun(steps = WHOLE_STEPS): { readonly file: RunFile; readonly shown: readonly Shown[] } {
   const run = freshRun(QUICK_REMEDIES);
   const recorder = new Recorder(runHeader({ runId: 'traced', engine: 'test', scenario: QUICK_REMEDIES, seed: QUICK_REMEDIES.seed, startedAt: '2026-01-01T00:00:00.000Z' }));
   const chance = new Rng(5);
   const shown: Shown[] = [];
   for (let step = 0; !run.finished; step++) {
-    const commands = commandsAt(step, chance);
+    const commands = step === steps - 1 ? [{ type: 'run.end' } as const] : commandsAt(step, chance);
     run.step(commands);
     recorder.played(commands, run);
     shown.push({ picture: run.picture(), marks: run.ledger.marks(), clearances: run.room.clearances() });
@@ -49,5 +53,5 @@ function commandsAt(step: number, chance: Rng): Command[] {
   if (step === BUSY_STEPS) return SIDES.flatMap((hand): Command[] => [{ type: 'hand.release', hand }, { type: 'hand.move', hand, xMm: signOf(hand) * 270, yMm: 1300 }]);
   if (step === BUSY_STEPS + 30) return [{ type: 'notice' }];
   if (step === BUSY_STEPS + 60) return [{ type: 'remedy.start', remedy: 'changeGlove', thing: 'left' }];
-  return step === 8 * STEPS_PER_SECOND + 2 ? [{ type: 'run.end' }] : [];
+  return [];
 }
