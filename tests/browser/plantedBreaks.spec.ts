@@ -4,16 +4,31 @@ import { RoomPage, type Side, type Spot } from './support/roomPage.ts';
 
 test.use({ hasTouch: true });
 
-/** A pad that the test holds: axes and buttons are set from here, the page reads them as from a real one. */
+interface HeldPad {
+  axes: number[];
+  /** How often the page has asked for pads. */
+  asked: number;
+}
+
+/**
+ * A pad that the test holds, in the place of the browser's own method and given as the browser gives pads: four places, of which the
+ * second is taken, and a new snapshot each time it is asked for. No browser lets a test plug in a real one.
+ */
 async function connectPad(page: Page): Promise<void> {
   await page.addInitScript(() => {
-    const pad = { connected: true, id: 'pad of the test', index: 0, mapping: 'standard', timestamp: 0, axes: [0, 0, 0, 0], buttons: Array.from({ length: 17 }, () => ({ pressed: false, touched: false, value: 0 })) };
-    Object.assign(window, { padOfTheTest: pad });
-    navigator.getGamepads = () => [pad as unknown as Gamepad, null, null, null];
+    const held: HeldPad = { axes: [0, 0, 0, 0], asked: 0 };
+    const button = { pressed: false, touched: false, value: 0 };
+    Object.assign(window, { padOfTheTest: held });
+    Navigator.prototype.getGamepads = function () {
+      held.asked++;
+      const pad = Object.freeze({ connected: true, id: 'pad of the test', index: 1, mapping: 'standard', timestamp: performance.now(), axes: Object.freeze([...held.axes]), buttons: Object.freeze(Array.from({ length: 17 }, () => button)) });
+      return [null, pad as unknown as Gamepad, null, null];
+    };
   });
 }
 
-const setAxes = (page: Page, axes: number[]): Promise<void> => page.evaluate((values) => void ((window as unknown as { padOfTheTest: { axes: number[] } }).padOfTheTest.axes = values), axes);
+const heldPad = (page: Page): Promise<HeldPad> => page.evaluate(() => ({ ...(window as unknown as { padOfTheTest: HeldPad }).padOfTheTest }));
+const setAxes = (page: Page, axes: number[]): Promise<void> => page.evaluate((values) => void ((window as unknown as { padOfTheTest: HeldPad }).padOfTheTest.axes = values), axes);
 
 /** Lets real time pass, in which keys and sticks lead, and makes steps, until the hand is where it should be. */
 async function leadUntil(room: RoomPage, side: Side, there: (hand: Spot) => boolean, look?: () => Promise<unknown>): Promise<void> {
@@ -71,12 +86,15 @@ test('three planted breaks by keys, finger and pad: reported, saved and replayed
   await fingerTo(room, 0.42, 1.5);
   await fingerTo(room, 0.3, 1.35);
 
-  // Pad: its right stick takes the left hand aside until the sleeve meets the pole.
+  // Pad: its right stick takes the left hand aside until the sleeve meets the pole. The page asks the browser for pads at each frame.
+  const { asked } = await heldPad(page);
+  expect(asked).toBeGreaterThan(0);
   await setAxes(page, [0, 0, 0.6, 0]);
   let broken = 2;
   await leadUntil(room, 'left', () => broken > 2, async () => (broken = (await room.rulesBroken()).length));
   await setAxes(page, [0, 0, 0, 0]);
   await room.advance(60);
+  expect((await heldPad(page)).asked).toBeGreaterThan(asked);
   expect(await room.rulesBroken()).toEqual(['hand-on-face', 'hand-out-of-sight', 'sleeve-on-pole']);
   await page.screenshot({ path: 'test-results/planted-breaks.png' });
 
