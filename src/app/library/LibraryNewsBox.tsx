@@ -1,8 +1,7 @@
-import type { LibraryNews } from './useLibrary.ts';
+import { Progress } from './Progress.tsx';
+import type { LibraryState } from './useLibrary.ts';
 
-interface LibraryNewsBoxProps {
-  readonly share: number | null;
-  readonly news: LibraryNews | null;
+interface LibraryNewsBoxProps extends Pick<LibraryState, 'busy' | 'teller' | 'news'> {
   readonly notes: readonly string[];
 }
 
@@ -10,15 +9,11 @@ interface LibraryNewsBoxProps {
 const REFUSED_SHOWN = 20;
 
 /** How far an action is, what it came to, and what of the list is damaged. */
-export const LibraryNewsBox = ({ share, news, notes }: LibraryNewsBoxProps) => (
+export const LibraryNewsBox = ({ busy, teller, news, notes }: LibraryNewsBoxProps) => (
   <div class="library-news">
-    {share !== null && (
-      <label>
-        Working <progress max={1} value={share} />
-      </label>
-    )}
-    <p role="status">{share === null && news?.words}</p>
-    {share === null && news !== null && news.refused.length > 0 && (
+    {busy && <Progress teller={teller} />}
+    <p role="status">{!busy && news?.words}</p>
+    {!busy && news !== null && news.refused.length > 0 && (
       <ul class="refused" aria-label="Refused files">
         {news.refused.slice(0, REFUSED_SHOWN).map(({ name, words }, k) => (
           <li key={k}>

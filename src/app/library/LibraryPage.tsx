@@ -34,12 +34,12 @@ export function LibraryPage({ services, onReport, onBack }: LibraryPageProps) {
         <span class="report-summary" />
         <span class="report-actions">
           <button onClick={onBack}>Start page</button>
-          <ImportButton busy={state.share !== null} onFiles={state.importFiles} />
+          <ImportButton busy={state.busy} onFiles={state.importFiles} />
         </span>
       </header>
       <main class="library-main">
         {state.library && <UndoStrip deleted={state.library.deleted} onTakeBack={(keys) => state.setDeleted(keys, false)} onDeleteForGood={state.deleteForGood} />}
-        <LibraryNewsBox share={state.share} news={state.news} notes={state.library?.notes ?? []} />
+        <LibraryNewsBox busy={state.busy} teller={state.teller} news={state.news} notes={state.library?.notes ?? []} />
         {state.library && <Runs state={state} library={state.library} onOpen={(key) => void open(key)} />}
       </main>
     </div>
@@ -75,7 +75,7 @@ function Runs({ state, library, onOpen }: { readonly state: LibraryState; readon
               {shown.length === library.runs.length ? `${shown.length} runs` : `${shown.length} of ${library.runs.length} runs`}
               {picked.length > 0 && `, ${picked.length} chosen`}
             </span>
-            <button disabled={state.share !== null} onClick={() => state.exportRuns(picked.length > 0 ? picked : shown)}>
+            <button disabled={state.busy} onClick={() => state.exportRuns(picked.length > 0 ? picked : shown)}>
               {picked.length > 0 ? `Export the chosen (${picked.length})` : `Export all shown (${shown.length})`}
             </button>
             <button disabled={picked.length === 0} onClick={() => remove(picked.map(({ key }) => key))}>

@@ -26,7 +26,7 @@ export function RunRow({ run, chosen, doubled, onChoose, onOpen, onDelete }: Run
         {run.title || `Run ${run.runId}`}
         <Remarks run={run} doubled={doubled} />
       </th>
-      <td class={run.verdict === 'notYet' ? 'broken-words' : run.verdict === 'met' ? 'verdict-met' : undefined}>{verdictText(run)}</td>
+      <td class={run.verdict === 'notYet' ? 'broken-words' : run.verdict === 'met' ? 'run-met' : undefined}>{verdictText(run)}</td>
       <td>{run.total === null ? '–' : run.total.toFixed(1)}</td>
       <td>{breaksText(run)}</td>
       <td>{clockText(run.seconds)}</td>

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { Severity } from '../../core/ledger/break.ts';
 import type { StoredRun } from '../../storage/storedRun.ts';
 import { dateText } from '../parts/dateText.ts';
@@ -15,6 +16,8 @@ const DAY_WIDTH = 64;
 /** Breaks per run, the newest at the right, and the same as a table. `mixed`: the runs are of several scenarios. */
 export function TrendChart({ runs, mixed }: { readonly runs: readonly StoredRun[]; readonly mixed: boolean }) {
   const trend = trendOf(runs);
+  const scroll = useRef<HTMLDivElement>(null);
+  useEffect(() => scroll.current?.scrollTo({ left: scroll.current.scrollWidth }), [trend.bars.length]);
   if (trend.bars.length === 0) return null;
   return (
     <section class="trend" aria-labelledby="trend-head">
@@ -22,7 +25,7 @@ export function TrendChart({ runs, mixed }: { readonly runs: readonly StoredRun[
         <h2 id="trend-head">Breaks per run</h2>
         <Key />
       </header>
-      <div class="trend-scroll" tabIndex={0} role="group" aria-label="Chart of breaks per run">
+      <div ref={scroll} class="trend-scroll" tabIndex={0} role="group" aria-label="Chart of breaks per run">
         <Chart trend={trend} />
       </div>
       <p class="small">

@@ -1,7 +1,8 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { StoredRun } from '../../storage/storedRun.ts';
 import type { Library, LibraryService, Refusal, StorageState } from './libraryService.ts';
 import { exportWords, importWords } from './libraryWords.ts';
+import { ShareTeller } from './Progress.tsx';
 
 /** What the last action came to. */
 export interface LibraryNews {
@@ -14,8 +15,9 @@ export interface LibraryState {
   readonly library: Library | null;
   readonly storage: StorageState | null;
   readonly news: LibraryNews | null;
-  /** Share of a long action that is done, or null. */
-  readonly share: number | null;
+  /** An action is under way; `teller` says how far it is. */
+  readonly busy: boolean;
+  readonly teller: ShareTeller;
   setDeleted(keys: readonly string[], deleted: boolean): void;
   deleteForGood(keys: readonly string[]): void;
   exportRuns(runs: readonly StoredRun[]): void;
@@ -24,25 +26,28 @@ export interface LibraryState {
   say(words: string): void;
 }
 
-/** The runs of this browser and what can be done with them; one action at a time. */
+/** The runs of this browser and what can be done with them; one action after the other. */
 export function useLibrary(service: LibraryService): LibraryState {
   const [library, setLibrary] = useState<Library | null>(null);
   const [storage, setStorage] = useState<StorageState | null>(null);
   const [news, setNews] = useState<LibraryNews | null>(null);
-  const [share, setShare] = useState<number | null>(null);
+  const [busy, setBusy] = useState(false);
+  const [teller] = useState(() => new ShareTeller());
+  const last = useRef(Promise.resolve());
   const refresh = async (): Promise<void> => {
     setLibrary(await service.list());
     setStorage(await service.storage());
   };
   useEffect(() => void refresh(), [service]);
 
-  /** Does an action, tells what came of it, and looks again. */
-  const act = async (action: () => Promise<LibraryNews | null>): Promise<void> => {
-    if (share !== null) return;
-    setShare(0);
-    setNews(await action().catch((error: unknown) => ({ words: `That did not work: ${error instanceof Error ? error.message : String(error)}`, refused: [] })));
-    setShare(null);
-    await refresh();
+  /** Does an action after those before it, tells what came of it, and looks again. */
+  const act = (action: () => Promise<LibraryNews | null>): void => {
+    last.current = last.current.then(async () => {
+      setBusy(true);
+      setNews(await action().catch((error: unknown) => ({ words: `That did not work: ${error instanceof Error ? error.message : String(error)}`, refused: [] })));
+      await refresh();
+      setBusy(false);
+    });
   };
   const told = async (words: Promise<string | null>): Promise<LibraryNews | null> => {
     const trouble = await words;
@@ -52,17 +57,18 @@ export function useLibrary(service: LibraryService): LibraryState {
     library,
     storage,
     news,
-    share,
-    setDeleted: (keys, deleted) => void act(() => told(service.setDeleted(keys, deleted))),
-    deleteForGood: (keys) => void act(() => told(service.deleteForGood(keys))),
+    busy,
+    teller,
+    setDeleted: (keys, deleted) => act(() => told(service.setDeleted(keys, deleted))),
+    deleteForGood: (keys) => act(() => told(service.deleteForGood(keys))),
     exportRuns: (runs) =>
-      void act(async () => {
-        const outcome = await service.exportRuns(runs, setShare);
+      act(async () => {
+        const outcome = await service.exportRuns(runs, teller.tell);
         return { words: exportWords(outcome), refused: outcome.failed };
       }),
     importFiles: (files) =>
-      void act(async () => {
-        const outcome = await service.importFiles(files, setShare);
+      act(async () => {
+        const outcome = await service.importFiles(files, teller.tell);
         return { words: importWords(outcome), refused: outcome.refused };
       }),
     askToKeep: () => void service.askToKeep().then(setStorage),

@@ -82,7 +82,7 @@ function forge(root: Branch, rng: Rng): void {
 }
 
 const JUNK_NAMES: readonly string[] = ['', 'constructor', 'toString', 'hasOwnProperty', 'More. And more', 'a\nb', '"', 'x'.repeat(300), '💉'];
-const NUMBERS: readonly number[] = [0, -1, 1, 0.5, 1e-320, 1e21, 9007199254740993, -1e308, 4294967296];
+const NUMBERS: readonly number[] = [0, -1, 1, 0.5, 1e-320, 1e21, 9007199254740992, -1e308, 4294967296];
 const JUNK: readonly Json[] = [null, true, '', 'NaN', 'Two. Sentences! Here?', 'line\nline', 'A'.repeat(5000), [], {}, [[[[[[]]]]]], { a: { b: { c: [1, { d: null }] } } }, [null], { length: 3 }, { constructor: 1, toString: null }];
 
 /** The string a little longer, shorter, or with another character. */
