@@ -3,8 +3,8 @@ import { indexOf } from './logIndex.ts';
 import type { RunLog } from './runLog.ts';
 
 /**
- * What one can go to: the beginning of a break, a touch of a hand or arm (or any that spoiled something), what the operator did
- * (but for moving and turning the hands), or a tenth of a second further.
+ * What one can go to: the beginning of a break, a touch of a hand or arm or the moment at which any touch spoiled something, what the
+ * operator did (but for moving and turning the hands), or a tenth of a second further.
  */
 export type EventKind = 'break' | 'touch' | 'command' | 'tenth';
 
@@ -25,8 +25,8 @@ export function nextEvent(log: RunLog, kind: EventKind, fromStep: number, direct
 
 /** Steps of all events of a kind, rising. */
 function eventSteps(log: RunLog, kind: Exclude<EventKind, 'tenth'>): readonly number[] {
-  const { ledger, touches } = indexOf(log);
+  const { ledger, touches, spoiledAt } = indexOf(log);
   if (kind === 'break') return ledger.breaks.map(({ step }) => step);
-  if (kind === 'touch') return touches.filter(({ side, spoils }) => side !== null || spoils).map(({ fromStep }) => fromStep);
+  if (kind === 'touch') return [...new Set([...touches.filter(({ side }) => side !== null).map(({ fromStep }) => fromStep), ...spoiledAt.values()])].sort((p, q) => p - q);
   return log.commands.filter(({ step, commands }) => step < log.steps && commands.some(({ type }) => !MOVEMENTS.includes(type))).map(({ step }) => step);
 }

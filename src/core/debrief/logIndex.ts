@@ -21,6 +21,8 @@ export interface LogIndex {
   /** In order of beginning, and by number. */
   readonly touches: readonly TouchMark[];
   readonly touchOf: ReadonlyMap<number, TouchMark>;
+  /** Step at which a touch first spoiled something, which may be long after it began; absent when it never did. */
+  readonly spoiledAt: ReadonlyMap<number, number>;
 }
 
 const known = new WeakMap<RunLog, LogIndex>();
@@ -46,14 +48,15 @@ function makeIndex(log: RunLog): LogIndex {
   const { ledger } = history;
   const surfaces = new Map(ledger.surfaces.map((surface) => [surface.id, surface]));
   const retired = new Map(log.facts.flatMap((fact) => (fact.kind === 'surface.retired' ? [[fact.surface, fact.step] as const] : [])));
-  const spoiling = new Set(ledger.causes.flatMap(({ touch }) => (touch === null ? [] : [touch])));
-  const touches = touchMarks(log, surfaces, retired, spoiling);
-  return { rules, ledger, history, surfaces, retired, touches, touchOf: new Map(touches.map((touch) => [touch.touch, touch])) };
+  const spoiledAt = new Map<number, number>();
+  for (const { touch, step } of ledger.causes) if (touch !== null && !spoiledAt.has(touch)) spoiledAt.set(touch, step);
+  const touches = touchMarks(log, surfaces, retired, spoiledAt);
+  return { rules, ledger, history, surfaces, retired, touches, touchOf: new Map(touches.map((touch) => [touch.touch, touch])), spoiledAt };
 }
 
 type Began = Extract<Fact, { kind: 'touch.began' }>;
 
-function touchMarks(log: RunLog, surfaces: ReadonlyMap<string, Surface>, retired: ReadonlyMap<string, number>, spoiling: ReadonlySet<number>): TouchMark[] {
+function touchMarks(log: RunLog, surfaces: ReadonlyMap<string, Surface>, retired: ReadonlyMap<string, number>, spoiledAt: ReadonlyMap<number, number>): TouchMark[] {
   const ends = new Map<number, number>();
   const began: Began[] = [];
   for (const fact of log.facts) {
@@ -63,6 +66,6 @@ function touchMarks(log: RunLog, surfaces: ReadonlyMap<string, Surface>, retired
   const side = (id: string): Side | null => sideOf(surfaces.get(id)!);
   return began.map(({ touch, step, a, b, x, y }) => {
     const toStep = ends.get(touch) ?? Math.min(retired.get(a) ?? Infinity, retired.get(b) ?? Infinity, Math.max(step, log.steps - 1));
-    return { touch, fromStep: step, toStep, a, b, x, y, side: side(a) ?? side(b), spoils: spoiling.has(touch) };
+    return { touch, fromStep: step, toStep, a, b, x, y, side: side(a) ?? side(b), spoils: spoiledAt.has(touch) };
   });
 }

@@ -4,6 +4,7 @@ import { follow, followables } from '../../../src/core/debrief/follow.ts';
 import { heatMapOf } from '../../../src/core/debrief/heatMap.ts';
 import { nearMisses } from '../../../src/core/debrief/nearMisses.ts';
 import { timeline } from '../../../src/core/debrief/timeline.ts';
+import { indexOf } from '../../../src/core/debrief/logIndex.ts';
 import type { ClearanceSeries } from '../../../src/core/debrief/traceTypes.ts';
 import { log } from '../ledger/log.ts';
 import { roomLogged as logged, runLog } from './runLogs.ts';
@@ -63,6 +64,12 @@ describe('To the next', () => {
   it('touch leaves out what no hand is part of, unless it spoiled something', () => {
     const still = logged(log().tap('cord#1:0', 'drape#1:1').wait(5).tap('drape#1:1', 'bare:all').wait(5).tap('gloveL#1:palm', 'gel#1:all'));
     expect([nextEvent(still, 'touch', -1, 1), nextEvent(still, 'touch', 6, 1)]).toEqual([6, 12]);
+  });
+
+  it('touch finds the moment at which a touch that had begun before spoiled something', () => {
+    const late = logged(log().touch('cord#1:0', 'drape#1:1').wait(50).tap('gloveL#1:palm', 'gel#1:all').wait(20).tap('drape#1:1', 'bare:all'));
+    expect([nextEvent(late, 'touch', -1, 1), nextEvent(late, 'touch', 50, 1), nextEvent(late, 'touch', 71, 1)]).toEqual([50, 71, null]);
+    expect(indexOf(late).spoiledAt.get(1)).toBe(71);
   });
 
   it('tenth of a second, within the log', () => {
