@@ -54,7 +54,7 @@ export function DebriefPage({ services, file, onReport, onPractise }: DebriefPag
   return (
     <div class="debrief">
       <DebriefBar file={file} debrief={debrief} onReport={onReport} onSave={() => void services.saveFile(file)} />
-      <div class="debrief-middle">
+      <main class="debrief-middle">
         <RoomView
           debrief={debrief}
           mountStage={services.mountStage}
@@ -65,7 +65,7 @@ export function DebriefPage({ services, file, onReport, onPractise }: DebriefPag
           onLink={({ step }) => goTo(step)}
           onStage={setStage}
         />
-      </div>
+      </main>
       <DebriefPanel
         services={services}
         file={file}
