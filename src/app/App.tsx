@@ -47,7 +47,7 @@ export function App({ services }: { readonly services: Services }) {
     case 'rules':
       return <LazyRules scenario={page.scenario} {...(page.rule ? { rule: page.rule } : {})} backWords={page.from.name === 'report' ? 'Report' : 'Start page'} onBack={() => setPage(page.from)} />;
     case 'runs':
-      return <LibraryPage services={services} onReport={(file) => setPage({ name: 'report', file })} onBack={toStart} />;
+      return <LibraryPage services={services} onReport={(file) => setPage({ name: 'report', file })} onDebrief={(file) => setPage({ name: 'debrief', file })} onBack={toStart} />;
     case 'run':
       return (
         <LazyRun

@@ -15,16 +15,17 @@ import { useLibrary, type LibraryState } from './useLibrary.ts';
 interface LibraryPageProps {
   readonly services: Services;
   readonly onReport: (file: RunFile) => void;
+  readonly onDebrief: (file: RunFile) => void;
   readonly onBack: () => void;
 }
 
 /** All runs of this browser: find, compare, open, export, import, delete. */
-export function LibraryPage({ services, onReport, onBack }: LibraryPageProps) {
+export function LibraryPage({ services, onReport, onDebrief, onBack }: LibraryPageProps) {
   const state = useLibrary(services.library);
   useDroppedFile((file) => state.importFiles([file]));
-  const open = async (key: string): Promise<void> => {
+  const open = async (key: string, to: (file: RunFile) => void): Promise<void> => {
     const opened = await services.openKept(key);
-    if (opened.ok) onReport(opened.value);
+    if (opened.ok) to(opened.value);
     else state.say(opened.error);
   };
   return (
@@ -40,13 +41,20 @@ export function LibraryPage({ services, onReport, onBack }: LibraryPageProps) {
       <main class="library-main">
         {state.library && <UndoStrip deleted={state.library.deleted} onTakeBack={(keys) => state.setDeleted(keys, false)} onDeleteForGood={state.deleteForGood} />}
         <LibraryNewsBox busy={state.busy} teller={state.teller} news={state.news} notes={state.library?.notes ?? []} />
-        {state.library && <Runs state={state} library={state.library} onOpen={(key) => void open(key)} />}
+        {state.library && <Runs state={state} library={state.library} onOpen={(key) => void open(key, onReport)} onDebrief={(key) => void open(key, onDebrief)} />}
       </main>
     </div>
   );
 }
 
-function Runs({ state, library, onOpen }: { readonly state: LibraryState; readonly library: Library; readonly onOpen: (key: string) => void }) {
+interface RunsProps {
+  readonly state: LibraryState;
+  readonly library: Library;
+  readonly onOpen: (key: string) => void;
+  readonly onDebrief: (key: string) => void;
+}
+
+function Runs({ state, library, onOpen, onDebrief }: RunsProps) {
   const [filter, setFilter] = useState(NO_FILTER);
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const shown = filterRuns(library.runs, filter);
@@ -82,7 +90,7 @@ function Runs({ state, library, onOpen }: { readonly state: LibraryState; readon
               Delete the chosen
             </button>
           </p>
-          <RunTable runs={shown} chosen={chosen} doubled={doubledIds(library)} onChoose={choose} onOpen={onOpen} onDelete={(key) => remove([key])} />
+          <RunTable runs={shown} chosen={chosen} doubled={doubledIds(library)} onChoose={choose} onOpen={onOpen} onDebrief={onDebrief} onDelete={(key) => remove([key])} />
           {shown.length === 0 && <p class="report-none">No run passes these choices.</p>}
         </>
       )}

@@ -10,11 +10,12 @@ interface RunRowProps {
   readonly doubled: boolean;
   readonly onChoose: (chosen: boolean) => void;
   readonly onOpen: () => void;
+  readonly onDebrief: () => void;
   readonly onDelete: () => void;
 }
 
 /** One run of the list: what it came to, what is to be known about its recording, and what can be done with it. */
-export function RunRow({ run, chosen, doubled, onChoose, onOpen, onDelete }: RunRowProps) {
+export function RunRow({ run, chosen, doubled, onChoose, onOpen, onDebrief, onDelete }: RunRowProps) {
   const name = run.startedAt === '' ? `the run ${run.runId}` : `the run of ${dateText(run.startedAt)}`;
   return (
     <tr class={chosen ? 'run-row run-row-chosen' : 'run-row'}>
@@ -34,6 +35,11 @@ export function RunRow({ run, chosen, doubled, onChoose, onOpen, onDelete }: Run
         {!run.fault && (
           <button onClick={onOpen} aria-label={`Report of ${name}`}>
             {run.inParts && !run.finished ? 'Close, report' : 'Report'}
+          </button>
+        )}
+        {!run.fault && run.finished && (
+          <button onClick={onDebrief} aria-label={`Debrief of ${name}`}>
+            Debrief
           </button>
         )}
         <button onClick={onDelete} aria-label={`Delete ${name}`}>

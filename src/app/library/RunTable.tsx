@@ -9,6 +9,7 @@ interface RunTableProps {
   readonly doubled: ReadonlySet<string>;
   readonly onChoose: (keys: readonly string[], chosen: boolean) => void;
   readonly onOpen: (key: string) => void;
+  readonly onDebrief: (key: string) => void;
   readonly onDelete: (key: string) => void;
 }
 
@@ -16,7 +17,7 @@ interface RunTableProps {
 const ROWS = 50;
 
 /** The runs that pass the filter, the newest first. */
-export function RunTable({ runs, chosen, doubled, onChoose, onOpen, onDelete }: RunTableProps) {
+export function RunTable({ runs, chosen, doubled, onChoose, onOpen, onDebrief, onDelete }: RunTableProps) {
   const [rows, setRows] = useState(ROWS);
   const all = runs.length > 0 && runs.every(({ key }) => chosen.has(key));
   return (
@@ -48,6 +49,7 @@ export function RunTable({ runs, chosen, doubled, onChoose, onOpen, onDelete }: 
               doubled={doubled.has(run.runId)}
               onChoose={(isChosen) => onChoose([run.key], isChosen)}
               onOpen={() => onOpen(run.key)}
+              onDebrief={() => onDebrief(run.key)}
               onDelete={() => onDelete(run.key)}
             />
           ))}
