@@ -73,7 +73,7 @@ function Runs({ state, library, onOpen, onDebrief }: RunsProps) {
   return (
     <>
       {library.runs.length === 0 ? (
-        <p class="report-none">No runs yet. Every run that you end is kept here; archives and run files from elsewhere can be imported.</p>
+        library.notes.length === 0 && <p class="report-none">No runs yet. Every run that you end is kept here; archives and run files from elsewhere can be imported.</p>
       ) : (
         <>
           <TrendChart runs={shown} mixed={filter.scenario === '' && scenariosOf(shown).length > 1} />

@@ -7,7 +7,7 @@ import { trendOf, type Trend, type TrendBar } from './trend.ts';
 
 const SEVERITIES: readonly Severity[] = ['critical', 'major', 'minor'];
 const HEIGHT = 130;
-const LEFT = 34;
+const SCALE = 34;
 const BAR = 22;
 const GAP = 10;
 /** Room that a day under the chart takes, in pixels. */
@@ -25,8 +25,11 @@ export function TrendChart({ runs, mixed }: { readonly runs: readonly StoredRun[
         <h2 id="trend-head">Breaks per run</h2>
         <Key />
       </header>
-      <div ref={scroll} class="trend-scroll" tabIndex={0} role="group" aria-label="Chart of breaks per run">
-        <Chart trend={trend} />
+      <div class="trend-frame">
+        <Scale trend={trend} />
+        <div ref={scroll} class="trend-scroll" tabIndex={0} role="group" aria-label="Chart of breaks per run">
+          <Chart trend={trend} />
+        </div>
       </div>
       <p class="small">
         {trend.left > 0 ? `The last ${trend.bars.length} of ${trend.bars.length + trend.left} runs in the list, ` : 'The finished runs in the list, '}
@@ -53,23 +56,31 @@ const Key = () => (
   </ul>
 );
 
+/** Height of a count in the chart. */
+const heightOf = ({ top }: Trend, count: number): number => 8 + HEIGHT * (1 - count / top);
+
+/** Numbers beside the chart, which stay where they are when it is scrolled. */
+const Scale = ({ trend }: { readonly trend: Trend }) => (
+  <svg class="trend-chart" width={SCALE} height={HEIGHT + 36} aria-hidden="true">
+    {trend.ticks.map((tick) => (
+      <text key={tick} class="trend-text" x={SCALE - 6} y={heightOf(trend, tick) + 5} text-anchor="end">
+        {tick}
+      </text>
+    ))}
+  </svg>
+);
+
 function Chart({ trend }: { readonly trend: Trend }) {
-  const width = LEFT + Math.max(3, trend.bars.length) * (BAR + GAP) + GAP + DAY_WIDTH / 2;
-  const y = (count: number): number => 8 + HEIGHT * (1 - count / trend.top);
+  const width = Math.max(3, trend.bars.length) * (BAR + GAP) + GAP + DAY_WIDTH / 2;
   const every = Math.ceil(DAY_WIDTH / (BAR + GAP));
   return (
     <svg class="trend-chart" width={width} height={HEIGHT + 36} role="img" aria-label={`Breaks per run from the oldest to the newest: ${trend.bars.map(({ total }) => total).join(', ')}`}>
       <Patterns />
       {trend.ticks.map((tick) => (
-        <g key={tick}>
-          <line class="trend-line" x1={LEFT - 4} x2={width} y1={y(tick)} y2={y(tick)} />
-          <text class="trend-text" x={LEFT - 10} y={y(tick) + 5} text-anchor="end">
-            {tick}
-          </text>
-        </g>
+        <line key={tick} class="trend-line" x1={0} x2={width} y1={heightOf(trend, tick)} y2={heightOf(trend, tick)} />
       ))}
       {trend.bars.map((bar, k) => (
-        <Bar key={bar.key} bar={bar} x={LEFT + GAP + k * (BAR + GAP)} y={y} day={k % every === 0} />
+        <Bar key={bar.key} bar={bar} x={GAP + k * (BAR + GAP)} y={(count) => heightOf(trend, count)} day={k % every === 0} />
       ))}
     </svg>
   );

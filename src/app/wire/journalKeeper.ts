@@ -3,7 +3,7 @@ import type { RunFile } from '../../core/recording/recording.ts';
 import type { RunContract } from '../../core/run/contract.ts';
 import type { RunJournal } from '../../storage/RunJournal.ts';
 import type { RunKeeper } from '../run/RunKeeper.ts';
-import { askToKeep } from './library/browserStorage.ts';
+import { askToKeepNewRun } from './library/browserStorage.ts';
 
 const APPEND_STEPS = 60;
 const SNAPSHOT_STEPS = 1200;
@@ -29,7 +29,7 @@ export function journalKeeper(journal: RunJournal): RunKeeper {
     async finished(file: RunFile) {
       await journal.finish(file);
       // A run has just been made that is worth keeping: the moment to ask.
-      void askToKeep();
+      void askToKeepNewRun();
     },
   };
 }

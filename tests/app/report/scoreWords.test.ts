@@ -46,6 +46,12 @@ describe('what a report is made of', () => {
     expect(view.flags).toEqual([]);
   });
 
+  it('flags a scenario outside published practice', () => {
+    const run = finishedRun(240);
+    const file = { ...run, header: { ...run.header, scenario: scenarioWith({ policy: { marginM: 0.06 } }) } };
+    expect(reportView(file, run.result!, []).flags).toMatchObject([{ path: 'policy.marginM', value: '6 cm' }]);
+  });
+
   it('gives a run that was broken off no verdict, and says why', () => {
     const run = playFor(240).recorder.soFar();
     const view = reportView(run, finishedRun(240).result!, []);

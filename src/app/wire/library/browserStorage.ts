@@ -16,4 +16,14 @@ export async function askToKeep(): Promise<StorageState> {
   return storageState();
 }
 
+let askedForNewRun = false;
+
+/** Asks the same once while the page is open, when a run was made that is worth keeping. */
+export async function askToKeepNewRun(): Promise<void> {
+  if (askedForNewRun) return;
+  askedForNewRun = true;
+  const { persisted } = await storageState();
+  if (persisted === false) await askToKeep();
+}
+
 const manager = (): Partial<StorageManager> | undefined => navigator.storage as StorageManager | undefined;

@@ -1,6 +1,6 @@
 import type { RunStore } from '../../../storage/RunStore.ts';
 import type { LibraryService } from '../../library/libraryService.ts';
-import { askToKeep, storageState } from './browserStorage.ts';
+import { askToKeep, askToKeepNewRun, storageState } from './browserStorage.ts';
 
 /** The page of runs over the store of this browser; packing and unpacking are loaded when they are asked for. */
 export function libraryService(opened: Promise<RunStore>): LibraryService {
@@ -16,7 +16,7 @@ export function libraryService(opened: Promise<RunStore>): LibraryService {
     exportRuns: async (runs, onShare) => (await import('./exportRuns.ts')).exportRuns(await opened, runs, onShare),
     async importFiles(files, onShare) {
       const outcome = await (await import('./importFiles.ts')).importFiles(await opened, files, onShare);
-      if (outcome.added > 0) await askToKeep();
+      if (outcome.added > 0) await askToKeepNewRun();
       return outcome;
     },
     storage: storageState,
