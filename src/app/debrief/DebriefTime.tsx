@@ -25,7 +25,7 @@ export function DebriefTime({ debrief, lanes, selected, follow, followed, onFoll
   const { head, log, result, timeline } = debrief;
   const [spanS, setSpanS] = useState<number | null>(null);
   const things = useMemo(() => (log ? followables(log) : []), [log]);
-  const spoiling = useMemo(() => new Set((result?.breaks ?? []).flatMap(({ spread }) => spread.flatMap(({ touch }) => touch ?? []))), [result]);
+  const spoiling = useMemo(() => (result?.breaks ?? []).flatMap(({ spread }) => spread.filter(({ touch }) => touch !== null).map(({ step }) => step)), [result]);
   return (
     <section class="debrief-time" aria-label="Time">
       <Transport head={head} onEvent={onEvent} followables={things} follow={follow} onFollow={onFollow} spanS={spanS} onSpan={setSpanS} onHelp={onHelp} />

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lanePlan, markUnder } from '../../../src/app/debrief/timeline/lanePlan.ts';
-import { labelSides, lanesOf, packRows, stateWords, touchColumns, type LaneMark } from '../../../src/app/debrief/timeline/lanes.ts';
+import { labelSides, lanesOf, packRows, spoilingColumns, stateWords, touchColumns, type LaneMark } from '../../../src/app/debrief/timeline/lanes.ts';
 import { writtenTimeline } from '../../../src/app/debrief/writtenTimeline.ts';
 import { timeline } from '../../../src/core/debrief/timeline.ts';
 import { log } from '../../core/ledger/log.ts';
@@ -66,10 +66,11 @@ describe('Lanes', () => {
 });
 
 describe('The lane of touches', () => {
-  it('shows touches of hands, and others only when something became unsterile by them', () => {
+  it('shows touches of hands, and where something became unsterile by any touch', () => {
     const touch = (number: number, fromStep: number, side: 'left' | null) => ({ touch: number, fromStep, toStep: fromStep, a: '', b: '', x: 0, y: 0, side, spoils: true });
-    const columns = touchColumns([touch(1, 10, 'left'), touch(2, 11, 'left'), touch(3, 50, null), touch(4, 70, null), touch(5, 999, 'left')], new Set([4]), (step) => step, 0, 100);
-    expect(columns).toEqual([{ x: 9, count: 1, spoils: false }, { x: 12, count: 1, spoils: false }, { x: 69, count: 1, spoils: true }]);
+    const columns = touchColumns([touch(1, 10, 'left'), touch(2, 11, 'left'), touch(3, 12, 'left'), touch(4, 50, null), touch(5, 999, 'left')], (step) => step, 0, 100);
+    expect(columns).toEqual([{ x: 9, count: 1 }, { x: 12, count: 2 }]);
+    expect(spoilingColumns([10, 10, 50, 51, 101], (step) => step, 0, 100)).toEqual([9, 51]);
   });
 
   it('tells the state of what is followed', () => {

@@ -1,4 +1,5 @@
 import type { Followed, FollowedTouch } from '../../../core/debrief/followTypes.ts';
+import { roughWords } from '../roughWords.ts';
 
 /** Touches of the same part with the same thing, one after the other, told as one. */
 export interface FollowRow {
@@ -12,9 +13,6 @@ export interface FollowRow {
   readonly changed: boolean;
 }
 
-/** "drape, left side, 34 cm from the opening" is told as "drape, left side": the exact stretch is of no use in a list. */
-const roughly = (words: string): string => words.replace(/, \d+ cm from the (?:opening|probe)$/, '');
-
 /** "left glove, palm" of the left glove is told as "palm", and the glove itself not at all. */
 const partOnly = (part: string, whole: string): string => (part === whole ? '' : part.replace(`${whole}, `, ''));
 
@@ -23,7 +21,7 @@ export function followRows({ touches, words }: Followed): readonly FollowRow[] {
   const rows: { fromStep: number; toStep: number; part: string; other: string; count: number; spoils: boolean; changed: boolean }[] = [];
   for (const touch of touches) {
     const last = rows.at(-1);
-    const [part, other, changed] = [partOnly(roughly(touch.surfaceWords), words), roughly(touch.otherWords), isChanged(touch)];
+    const [part, other, changed] = [partOnly(roughWords(touch.surfaceWords), words), roughWords(touch.otherWords), isChanged(touch)];
     if (last && last.part === part && last.other === other && last.spoils === touch.spoils && !changed) {
       last.count++;
       last.toStep = Math.max(last.toStep, touch.toStep);

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { Followed } from '../../../core/debrief/followTypes.ts';
 import type { RunFile } from '../../../core/recording/recording.ts';
 import type { Exercise } from '../../../core/scoring/practise.ts';
@@ -34,7 +35,9 @@ const TABS: readonly (readonly [PanelTab, string])[] = [['break', 'Breaks'], ['f
 
 /** The side of the debrief: breaks one by one, what is followed, clearances, all events. */
 export function DebriefPanel(props: DebriefPanelProps) {
-  const { tab, onTab } = props;
+  const { tab, onTab, selection } = props;
+  const body = useRef<HTMLDivElement>(null);
+  useEffect(() => body.current?.scrollTo(0, 0), [tab, selection.number]);
   const onKey = (event: KeyboardEvent): void => {
     const by = event.code === 'ArrowRight' ? 1 : event.code === 'ArrowLeft' ? -1 : 0;
     if (by === 0) return;
@@ -52,7 +55,7 @@ export function DebriefPanel(props: DebriefPanelProps) {
           </button>
         ))}
       </div>
-      <div id="debrief-tab" class="debrief-tab" role="tabpanel" aria-labelledby={`tab-${tab}`} tabIndex={0}>
+      <div ref={body} id="debrief-tab" class="debrief-tab" role="tabpanel" aria-labelledby={`tab-${tab}`} tabIndex={0}>
         <TabBody {...props} />
       </div>
     </aside>

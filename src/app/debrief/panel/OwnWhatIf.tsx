@@ -3,6 +3,7 @@ import { indexOf } from '../../../core/debrief/logIndex.ts';
 import { remedyFor, type RemedyChoice } from '../../../core/debrief/remedyFor.ts';
 import type { RunLog } from '../../../core/debrief/runLog.ts';
 import { STEPS_PER_SECOND } from '../../../core/base/time.ts';
+import { roughWords } from '../roughWords.ts';
 import type { PlayHead } from '../PlayHead.ts';
 import { instantText, momentText } from '../timeText.ts';
 import { usePlayHead } from '../usePlayHead.ts';
@@ -81,7 +82,7 @@ function OwnForm({ log, head, whatIf }: OwnWhatIfProps) {
 function touchesNear(log: RunLog, step: number) {
   const { touches, surfaces } = indexOf(log);
   const near = NEAR_S * STEPS_PER_SECOND;
-  const words = (id: string): string => surfaces.get(id)?.words ?? id;
+  const words = (id: string): string => roughWords(surfaces.get(id)?.words ?? id);
   return touches
     .filter(({ side, spoils, fromStep, toStep }) => (side !== null || spoils) && fromStep <= step + near && toStep >= step - near)
     .sort((a, b) => Number(b.spoils) - Number(a.spoils) || Math.abs(a.fromStep - step) - Math.abs(b.fromStep - step))

@@ -33,7 +33,9 @@ type Placed = ChainLink & { readonly x: number; readonly y: number };
 
 /** The chain of a break drawn in the room: numbers where it happened, arrows from link to link, words beside them. */
 export function ChainOverlay({ sight, links, step, furniture, spared, onLink }: ChainOverlayProps) {
-  const before = useRef<readonly PlacedCallOut[]>([]);
+  const before = useRef<{ readonly chain: string; readonly placed: readonly PlacedCallOut[] }>({ chain: '', placed: [] });
+  /** Another chain is drawn in order, link by link, and its words find places of their own. */
+  const chain = links.map(({ step, short }) => `${step}${short}`).join();
   const shown = links.filter((link): link is Placed => link.x !== null && link.y !== null);
   const places = shown.map((link) => onScreen(sight, link.x, link.y));
   const spots = spreadMarkers(places, MARKER_GAP);
@@ -43,10 +45,8 @@ export function ChainOverlay({ sight, links, step, furniture, spared, onLink }: 
     const from = link.from === null ? undefined : spotOf(link.from);
     return from ? [[from, spots[k]!]] : [];
   });
-  const placed = placeCallOuts(wanted, before.current, { width: sight.width, height: sight.height, taken: [...keepClear(sight), ...furniture], lines });
-  before.current = placed;
-  /** Another chain is drawn in order, link by link. */
-  const chain = links.map(({ step, short }) => `${step}${short}`).join();
+  const placed = placeCallOuts(wanted, before.current.chain === chain ? before.current.placed : [], { width: sight.width, height: sight.height, taken: [...keepClear(sight), ...furniture], lines });
+  before.current = { chain, placed };
   const look = (link: ChainLink): string => (link.step > step || isSpared(link, spared) ? ' chain-later' : '');
   return (
     <svg class="overlay chain-overlay" width={sight.width} height={sight.height} aria-hidden="true" focusable="false">

@@ -1,6 +1,7 @@
 import type { GraphRoot, ThingGraph, ThingNode } from '../../../core/debrief/graph.ts';
 import type { RunLog } from '../../../core/debrief/runLog.ts';
 import type { Break } from '../../../core/ledger/break.ts';
+import { roughWords } from '../roughWords.ts';
 import { groupWords, spreadGroups } from '../../parts/spreadGroups.ts';
 
 /** One numbered link of a break's chain: a thing that lost its sterility, when, where and by what. */
@@ -50,10 +51,10 @@ export function writtenLinks(broken: Break, words: Readonly<Record<string, strin
   return first.map(({ step, surfaces, from }, k): ChainLink => {
     const parts = surfaces.map(wordsOf);
     const source = from === null ? -1 : first.findIndex((other) => thingOf(other.surfaces[0]!) === thingOf(from));
-    const against = broken.against === null ? 'root' : `met the ${roughly(wordsOf(broken.against))}`;
+    const against = broken.against === null ? 'root' : `met the ${roughWords(wordsOf(broken.against))}`;
     return {
-      number: k + 1, step, x: k === 0 ? broken.x : null, y: k === 0 ? broken.y : null, words: partWords(parts, roughly(parts[0]!)), short: roughly(parts[0]!),
-      how: from === null ? against : `touched by the ${roughly(wordsOf(from))}`, from: source < 0 ? null : source + 1, surfaces,
+      number: k + 1, step, x: k === 0 ? broken.x : null, y: k === 0 ? broken.y : null, words: partWords(parts, roughWords(parts[0]!)), short: roughWords(parts[0]!),
+      how: from === null ? against : `touched by the ${roughWords(wordsOf(from))}`, from: source < 0 ? null : source + 1, surfaces,
     };
   });
 }
@@ -69,10 +70,9 @@ function placeOf({ x, y, step, parts }: ThingNode, facts: RunLog['facts']): { x:
 const partWords = (parts: readonly string[], whole: string): string => (parts.some((words) => /\d+ cm from/.test(words)) ? whole : groupWords(parts, (words) => words));
 /** "new " for what took the place of another in this run. */
 const renewed = (thing: string): string => (/#(?:[2-9]|\d\d)/.test(thing) ? 'new ' : '');
-const roughly = (words: string): string => words.replace(/, \d+ cm from the \w+$/, '');
 
 const rootOf = ({ roots }: ThingGraph, node: ThingNode): GraphRoot | undefined => roots.find(({ surface }) => node.parts.some((part) => part.surface === surface));
 
-const rootWords = (root: GraphRoot | undefined): string => (root?.againstWords ? `met the ${roughly(root.againstWords)}` : 'root');
+const rootWords = (root: GraphRoot | undefined): string => (root?.againstWords ? `met the ${roughWords(root.againstWords)}` : 'root');
 
 const howWords = (touch: number | null, from: ThingNode | undefined): string => `${touch === null ? 'used with' : 'touched by'} the ${from?.words ?? 'same thing'}`;

@@ -22,8 +22,8 @@ export interface TimelineProps {
   readonly head: PlayHead;
   readonly timeline: TimelineData;
   readonly lanes: readonly Lane[];
-  /** Touches by which something became unsterile. */
-  readonly spoiling: ReadonlySet<number>;
+  /** Steps at which something became unsterile by a touch. */
+  readonly spoiling: readonly number[];
   readonly followed: Followed | null;
   /** Number of the break that the page is about. */
   readonly selected: number | null;

@@ -1,26 +1,24 @@
 import type { Timeline } from '../../../core/debrief/timelineTypes.ts';
-import { touchColumns } from './lanes.ts';
+import { spoilingColumns, touchColumns } from './lanes.ts';
 import { xOf, type TimeScale } from './timeScale.ts';
 
 interface TouchLaneProps {
   readonly touches: Timeline['touches'];
-  /** Touches by which something became unsterile. */
-  readonly spoiling: ReadonlySet<number>;
+  /** Steps at which something became unsterile by a touch. */
+  readonly spoiling: readonly number[];
   readonly scale: TimeScale;
   readonly y: number;
 }
 
-/** Touches of hands and arms as strokes, longer where several began at once; touches that spoiled something stand out. */
+/** Touches of hands and arms as strokes, longer where several began at once; where something became unsterile by one, it stands out. */
 export function TouchLane({ touches, spoiling, scale, y }: TouchLaneProps) {
-  const columns = touchColumns(touches, spoiling, (step) => xOf(scale, step), scale.from, scale.to);
-  const stroke = (half: number) => (x: number) => `M${x} ${y - half}v${2 * half}`;
-  const plain = columns.map(({ x, count }) => stroke(Math.min(8, 3 + count))(x)).join('');
-  const marked = columns.filter(({ spoils }) => spoils).map(({ x }) => stroke(9)(x)).join('');
+  const px = (step: number): number => xOf(scale, step);
+  const stroke = (x: number, half: number): string => `M${x} ${y - half}v${2 * half}`;
   return (
     <g>
       <path class="lane-line" d={`M${scale.left} ${y}H${scale.right}`} />
-      <path class="touch" d={plain} />
-      <path class="touch touch-spoils" d={marked} />
+      <path class="touch" d={touchColumns(touches, px, scale.from, scale.to).map(({ x, count }) => stroke(x, Math.min(8, 3 + count))).join('')} />
+      <path class="touch touch-spoils" d={spoilingColumns(spoiling, px, scale.from, scale.to).map((x) => stroke(x, 9)).join('')} />
     </g>
   );
 }

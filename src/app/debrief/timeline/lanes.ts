@@ -83,20 +83,23 @@ export function labelSides(marks: readonly LaneMark[], px: (step: number) => num
   });
 }
 
-/** Touches by pixel column: how many began there, and whether one of them was the first to make something unsterile. */
-export function touchColumns(touches: Timeline['touches'], spoiling: ReadonlySet<number>, px: (step: number) => number, from: number, to: number): { readonly x: number; readonly count: number; readonly spoils: boolean }[] {
-  const columns = new Map<number, { x: number; count: number; spoils: boolean }>();
-  for (const { touch, fromStep, side } of touches) {
-    const spoils = spoiling.has(touch);
-    if (fromStep < from || fromStep > to || (side === null && !spoils)) continue;
-    const x = Math.round(px(fromStep) / 3) * 3;
-    const column = columns.get(x) ?? { x, count: 0, spoils: false };
-    column.count++;
-    column.spoils = column.spoils || spoils;
-    columns.set(x, column);
+/** Touches of hands and arms by pixel column: how many began there. */
+export function touchColumns(touches: Timeline['touches'], px: (step: number) => number, from: number, to: number): { readonly x: number; readonly count: number }[] {
+  const columns = new Map<number, number>();
+  for (const { fromStep, side } of touches) {
+    if (side === null || fromStep < from || fromStep > to) continue;
+    const x = column(px(fromStep));
+    columns.set(x, (columns.get(x) ?? 0) + 1);
   }
-  return [...columns.values()];
+  return [...columns].map(([x, count]) => ({ x, count }));
 }
+
+/** Pixel columns of the steps at which something became unsterile by a touch. */
+export const spoilingColumns = (steps: readonly number[], px: (step: number) => number, from: number, to: number): number[] => [...new Set(steps.filter((step) => step >= from && step <= to).map((step) => column(px(step))))];
+
+/** Strokes stand at least this far apart, in CSS pixels. */
+const COLUMN_PX = 3;
+const column = (x: number): number => Math.round(x / COLUMN_PX) * COLUMN_PX;
 
 /** The state of what is followed, in words for one instant. */
 export function stateWords(intervals: readonly StateInterval[], step: number): string {
