@@ -17,6 +17,8 @@ const makeRun: MakeRun = (scenario, seed) => new Run(scenario, seed);
 const BROKEN_OFF_STEP = 300;
 const SNAPSHOT_STEP = 240;
 const END_STEP = 600;
+/** The room settles before its first step; a busy machine may need long for that (ms). */
+const PATIENCE_MS = 120_000;
 const commands = busyHands(END_STEP / 120, 11);
 
 /** Plays the room itself, up to a step. */
@@ -42,7 +44,7 @@ describe('A run in the room', () => {
     const { run, recorder } = begin();
     playTo(run, recorder, END_STEP);
     straight = recorder.finish(run);
-  });
+  }, PATIENCE_MS);
 
   it('follows from its own file', () => {
     const read = readRunFile(writeRunFile(straight));
