@@ -1,4 +1,5 @@
 import type { StoredRun } from '../../storage/storedRun.ts';
+import { verdictText } from '../library/runWords.ts';
 import { clockText } from '../parts/clockText.ts';
 import { dateText } from '../parts/dateText.ts';
 
@@ -19,7 +20,7 @@ export const EarlierRuns = ({ runs, onOpen, onAll }: EarlierRunsProps) => (
       {runs.slice(0, SHOWN).map((run) => (
         <li key={run.key}>
           <span>
-            {run.title}, {clockText(run.seconds)}, <span class="small">{dateText(run.startedAt)}</span>
+            {run.title}, {clockText(run.seconds)}, {verdictText(run)} <span class="small">{dateText(run.startedAt)}</span>
           </span>
           <button onClick={() => onOpen(run.key)} aria-label={`Report of the run of ${dateText(run.startedAt)}`}>
             Report
