@@ -17,6 +17,8 @@ import { followRows } from '../../src/app/debrief/follow/followRows.ts';
 import { MouseHands } from './support/mouseHands.ts';
 import { RoomPage } from './support/roomPage.ts';
 
+test.use({ hasTouch: true });
+
 const faults: string[] = [];
 
 test.beforeEach(async ({ page }) => {
@@ -91,6 +93,7 @@ test('a whole debrief: what went wrong, what it reached, what would have saved i
 
   await keysMove(page, log);
   await dragMoves(page, log);
+  await fingerMoves(page, log);
   await playingMoves(page);
   await whatIfIsTold(page, log);
   await followIsListed(page, log);
@@ -135,6 +138,27 @@ async function dragMoves(page: Page, log: RunLog): Promise<void> {
   const mark = (await page.locator('.timeline .diamond').boundingBox())!;
   await page.mouse.click(mark.x + mark.width / 2, mark.y + mark.height / 2);
   expect(await stepOf(page)).toBe(log.result.breaks[0]!.step);
+}
+
+/** One finger drags along the timeline, another drag moves the room. */
+async function fingerMoves(page: Page, log: RunLog): Promise<void> {
+  const devTools = await page.context().newCDPSession(page);
+  const drag = async (from: { x: number; y: number }, to: { x: number; y: number }): Promise<void> => {
+    await devTools.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [from] });
+    for (let k = 1; k <= 8; k++) await devTools.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x: from.x + ((to.x - from.x) * k) / 8, y: from.y + ((to.y - from.y) * k) / 8 }] });
+    await devTools.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  };
+  await drag(await onTimeline(page, 0.3), await onTimeline(page, 0.6));
+  const perPixel = log.steps / (await page.locator('.timeline .lane-line').first().boundingBox())!.width;
+  expect(Math.abs((await stepOf(page)) - 0.6 * log.steps)).toBeLessThan(2 * perPixel);
+
+  const marker = page.locator('.chain-overlay .true-place').first();
+  const before = (await marker.boundingBox())!;
+  const room = (await page.locator('.debrief-room').boundingBox())!;
+  const middle = { x: room.x + room.width * 0.4, y: room.y + room.height * 0.6 };
+  await drag(middle, { x: middle.x + 60, y: middle.y - 30 });
+  await expect.poll(async () => Math.round((await marker.boundingBox())!.x - before.x)).toBe(60);
+  await page.keyboard.press('Digit0');
 }
 
 async function playingMoves(page: Page): Promise<void> {

@@ -32,14 +32,16 @@ const NOTHING: Timeline = { breaks: [], notices: [], remedies: [], cues: [], tas
 export function useDebrief(openDebrief: Services['openDebrief'], file: RunFile): Debrief & { readonly head: PlayHead } {
   const head = useMemo(() => new PlayHead(file.steps, 0), [file]);
   const { source, log, revision, fault } = useSource(openDebrief, file, head);
-  const result = (log?.complete ? log.result : file.result) ?? log?.result ?? null;
+  // A run of another version of the simulation stays as it was saved, whatever comes of playing it here.
+  const final = log?.complete && source?.exact ? log : null;
+  const result = final?.result ?? file.result ?? log?.result ?? null;
   const lanes = useMemo(() => {
-    if (log?.complete) return timeline(log);
+    if (final) return timeline(final);
     const written = file.result && writtenTimeline(file.result);
     if (log === null) return written ?? NOTHING;
     const played = timeline(log);
     return written ? { ...written, touches: played.touches } : played;
-  }, [log, file]);
+  }, [log, final, file]);
   const misses = useMemo(() => (source && log ? nearMisses(log, source.trace.clearances()) : []), [source, log]);
   return { source, log, revision, result, timeline: lanes, nearMisses: misses, fault, head };
 }

@@ -11,6 +11,8 @@ import type { Debrief } from './useDebrief.ts';
 export interface Selection {
   readonly number: number | null;
   readonly broken: Break | null;
+  /** It has come about again in what has been played so far. */
+  readonly played: boolean;
   readonly count: number;
   /** Its chain; places are known once that part of the run has been played again. */
   readonly links: readonly ChainLink[];
@@ -33,13 +35,15 @@ export function useSelectedBreak({ result, log }: Debrief, file: RunFile): Selec
   const breaks = result?.breaks ?? [];
   const first = useMemo(() => gravest(breaks), [result]);
   const broken = breaks.find(({ number }) => number === (chosen ?? first?.number)) ?? null;
+  const again = broken && log?.result.breaks[broken.number - 1];
+  const played = broken !== null && again?.rule === broken.rule && again.step === broken.step;
   const links = useMemo(() => {
     if (broken === null) return [];
-    if (log?.result.breaks[broken.number - 1]) return chainLinks(thingGraph(breakGraph(log, broken.number)), log);
+    if (log && played) return chainLinks(thingGraph(breakGraph(log, broken.number)), log);
     return writtenLinks(broken, result?.words ?? {});
-  }, [broken, log]);
+  }, [broken, log, played]);
   const opens = first === null ? (result ? 0 : null) : reachedStep(first);
-  return { number: broken?.number ?? null, broken, count: breaks.length, links, opensAt: opens === null ? null : Math.min(opens, file.steps), choose };
+  return { number: broken?.number ?? null, broken, played, count: breaks.length, links, opensAt: opens === null ? null : Math.min(opens, file.steps), choose };
 }
 
 /** Surfaces of the site and of the device, by their ids. */

@@ -49,10 +49,10 @@ export function BreakPanel({ broken, services, file, debrief, selection, whatIf,
       <AnswerLines broken={broken} onGo={onGo} />
       <RuleCard id={broken.rule} rule={rule} />
       <section class="debrief-part" aria-label="What if">
-        {whatIf.choices === null ? (
+        {whatIf.choices === null || !selection.played ? (
           <>
             <h3>What if</h3>
-            <p class="small">Worked out once the whole recording has been played again.</p>
+            <p class="small">{log?.complete ? 'Played again here, this break does not come about as it was saved; what-if cannot be told.' : 'Worked out once the whole recording has been played again.'}</p>
           </>
         ) : (
           <>
