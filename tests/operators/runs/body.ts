@@ -28,10 +28,10 @@ export const BODY_RUNS: readonly BreakRun[] = [
     what: 'upper sleeve on the field',
     room: TOUCH_ONLY,
     play: (op) => op.palmTo('left', 0.08, 1.3).touch('left', -1, 0, () => op.near.gap('upperArm.left', 'drapeTop')).palmTo('left', 0.25, 1.27),
-    // The elbow, which is sterile, rests on the field meanwhile and carries it on: to the drape under it and the cord there.
+    // The elbow, which is sterile, rests on the field meanwhile and carries it on to the drape under it.
     breaks: [
       alone('body-on-field', 'drape.left#1:{0..2}', 'gown#1:left.outerSleeve', {
-        spread: ['0 drape.left#1:{0..2}', '1 gown#1:left.upperSleeve', '2 drape.left#1:{0..42}', '3 sheath#1:{36..50}'], severity: 'major',
+        spread: ['0 drape.left#1:{0..2}', '1 gown#1:left.upperSleeve', '2 drape.left#1:{0..42}'], severity: 'major',
       }),
     ],
   },

@@ -26,7 +26,7 @@ export const DRAPE_RUNS: readonly BreakRun[] = [
   {
     what: 'probe laid on the margin',
     play: (op) => op.turn('left', -50).take('left', 'probe').palmTo('left', 0.3, 1.4).palmTo('left', 0.485, 1.45).touch('left', 0, -1, () => op.near.gap('sheath:probe', 'margin.left')).palmTo('left', 0.3, 1.4),
-    breaks: [alone('sheath-on-margin', 'sheath#1:probe', 'drape.left#1:{34..42}', { spread: ['0 sheath#1:probe', '1 drape.left#1:{34..38}', '1 glove.left#1:fingers'], severity: 'critical' })],
+    breaks: [alone('sheath-on-margin', 'sheath#1:probe', 'drape.left#1:{34..42}', { spread: ['0 sheath#1:probe', '1 glove.left#1:fingers'], severity: 'critical' })],
   },
   {
     what: 'a tug upward peels the drape off and bares unprepared skin', room: 'restless-patient-head-down',
