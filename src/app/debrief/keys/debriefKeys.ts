@@ -48,7 +48,7 @@ export function debriefOrder({ code, key, shiftKey }: Pick<KeyboardEvent, 'code'
   return layer ? { kind: 'layer', layer } : (PLAIN[code] ?? null);
 }
 
-/** Whether a key belongs to the field that has the focus: text, a choice, or Space on a button. */
+/** Whether a key belongs to the field that has the focus: text, a choice, keys that scroll the panel, Space on a button. */
 export function isTaken(target: EventTarget | null, code: string): boolean {
   if (!(target instanceof HTMLElement)) return false;
   if (target.closest('dialog[open]')) return true;
@@ -56,5 +56,6 @@ export function isTaken(target: EventTarget | null, code: string): boolean {
   if (target instanceof HTMLInputElement) return target.type !== 'radio' || code.startsWith('Arrow') || code === 'Space';
   const moves = code.startsWith('Arrow') || code === 'Home' || code === 'End';
   if (target.closest('[role="tablist"]') && moves) return true;
+  if (target.closest('[role="tabpanel"]') && (code.startsWith('Page') || code === 'Home' || code === 'End')) return true;
   return code === 'Space' && target.closest('button, summary, a') !== null;
 }
