@@ -1,7 +1,7 @@
 import { useRef } from 'preact/hooks';
 import { momentText } from '../timeText.ts';
 import { arrowPath } from './arrowPath.ts';
-import type { Box, Spot } from './boxes.ts';
+import { boxAround, type Box, type Spot } from './boxes.ts';
 import { isSpared, type ChainLink } from './chainLinks.ts';
 import { keepClear } from './keepClear.ts';
 import { placeCallOuts, type PlacedCallOut } from './placeCallOuts.ts';
@@ -39,13 +39,15 @@ export function ChainOverlay({ sight, links, step, furniture, spared, onLink }: 
   const shown = links.filter((link): link is Placed => link.x !== null && link.y !== null);
   const places = shown.map((link) => onScreen(sight, link.x, link.y));
   const spots = spreadMarkers(places, MARKER_GAP);
-  const wanted = shown.slice(0, CALL_OUTS_MAX).map((link, k) => ({ key: String(link.number), marker: spots[k]!, wide: widthOf(link), high: HIGH_PX }));
+  // What has not happened yet has its number alone; before all of it the root is told.
+  const wanted = shown.flatMap((link, k) => (link.step <= step || k === 0 ? [{ key: String(link.number), marker: spots[k]!, wide: widthOf(link), high: HIGH_PX }] : [])).slice(0, CALL_OUTS_MAX);
+  const bare = spots.filter((spot) => !wanted.some(({ marker }) => marker === spot)).map((spot) => boxAround([spot], RADIUS + 2));
   const spotOf = (number: number): Spot | undefined => spots[shown.findIndex((link) => link.number === number)];
   const lines = shown.flatMap((link, k): [Spot, Spot][] => {
     const from = link.from === null ? undefined : spotOf(link.from);
     return from ? [[from, spots[k]!]] : [];
   });
-  const placed = placeCallOuts(wanted, before.current.chain === chain ? before.current.placed : [], { width: sight.width, height: sight.height, taken: [...keepClear(sight), ...furniture], lines });
+  const placed = placeCallOuts(wanted, before.current.chain === chain ? before.current.placed : [], { width: sight.width, height: sight.height, taken: [...keepClear(sight), ...furniture, ...bare], lines });
   before.current = { chain, placed };
   const look = (link: ChainLink): string => (link.step > step || isSpared(link, spared) ? ' chain-later' : '');
   return (
