@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { RULE_BOOK } from '../../src/core/ledger/rules/ruleBook.ts';
 import type { BreakRun } from '../support/breakRun.ts';
+import { ASSISTANT_RUNS } from './runs/assistant.ts';
 import { BODY_RUNS } from './runs/body.ts';
 import { CORD_RUNS } from './runs/cord.ts';
 import { DRAPE_RUNS } from './runs/drape.ts';
 import { FIXED_THING_RUNS } from './runs/fixedThings.ts';
 import { PLACE_RUNS } from './runs/places.ts';
 
-const RUNS: readonly BreakRun[] = [...FIXED_THING_RUNS, ...BODY_RUNS, ...CORD_RUNS, ...DRAPE_RUNS, ...PLACE_RUNS];
+const RUNS: readonly BreakRun[] = [...ASSISTANT_RUNS, ...FIXED_THING_RUNS, ...BODY_RUNS, ...CORD_RUNS, ...DRAPE_RUNS, ...PLACE_RUNS];
 
 /** Nothing else was broken, and every rule was in force. */
 const isPure = ({ breaks, room }: BreakRun): boolean => breaks.length === 1 && (typeof room !== 'object' || room.rulesOff.length === 0);
@@ -20,6 +21,7 @@ const COVERED: Readonly<Record<string, readonly string[]>> = {
   'against table or bed': ['glove-on-table-edge', 'glove-on-bed'],
   'against bare cord or the tail of the sheath': ['glove-on-bare-cord', 'sleeve-on-bare-cord', 'glove-on-sheath-tail'],
   'against unprepared skin': ['glove-on-skin'],
+  'the bare hand of an assistant who comes too close': ['sheath-on-bare-hand'],
   'against mask or face': ['hand-on-face', 'item-on-face', 'sheath-on-face'],
   'a hand too low, or out of sight': ['hand-below-field', 'hand-out-of-sight'],
   'elbow and upper sleeve': ['sleeve-on-machine', 'body-on-field'],
@@ -46,6 +48,8 @@ const NOT_PLAYED: Readonly<Record<string, string>> = {
   'sleeve-on-bed': COVERED_FIRST, 'sleeve-on-table-edge': COVERED_FIRST, 'field-on-fixed-thing': 'only the underside of a laid drape lies on bed and rail, and no scripted pull turned it over',
   'item-on-bed': OTHERS_FIRST, 'sheath-on-bed': OTHERS_FIRST, 'item-on-table-edge': OTHERS_FIRST, 'sheath-on-table-edge': OTHERS_FIRST, 'sheath-on-machine': OTHERS_FIRST,
   'item-on-skin': OTHERS_FIRST, 'sheath-on-skin': OTHERS_FIRST, 'sleeve-on-skin': IN_DEPTH, 'sleeve-on-face': IN_DEPTH,
+  'glove-on-bare-hand': OTHERS_FIRST, 'sleeve-on-bare-hand': OTHERS_FIRST, 'bare-hand-on-field': OTHERS_FIRST,
+  'item-on-bare-hand': 'the assistant takes only what has fallen, which counts as unsterile since then',
   'glove-on-upper-sleeve': IN_DEPTH, 'sleeve-on-upper-sleeve': IN_DEPTH, 'sheath-on-upper-sleeve': IN_DEPTH, 'item-on-upper-sleeve': IN_DEPTH,
   'sheath-on-bare-cord': IN_DEPTH, 'item-on-bare-cord': IN_DEPTH, 'sleeve-on-sheath-tail': IN_DEPTH, 'sheath-on-sheath-tail': IN_DEPTH, 'item-on-sheath-tail': IN_DEPTH,
   'prepared-skin-touched': 'what is spoiled carries its own break on to the skin, and bare cord drawn so far meets the drape first',

@@ -74,7 +74,7 @@ export class Nearness {
     this.found.clear();
     const { room } = this.run;
     const arms = { left: armOf(room.scene, 'left', room.torsoX), right: armOf(room.scene, 'right', room.torsoX) };
-    this.geometry.update(room.torsoX, room.happenings.humpX, room.happenings.humpY, arms, { left: false, right: false }, room.gone);
+    this.geometry.update(room.torsoX, room.happenings.humpX, room.happenings.humpY, arms, { left: false, right: false }, room.gone, room.assistant.look());
   }
 
   private capsulesOf(what: Named): TrackedCapsule[] {

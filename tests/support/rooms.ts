@@ -51,3 +51,10 @@ export const QUICK_REMEDIES: Scenario = shippedScenario('quiet-room', (source) =
   set(source, 'drape', { left: { gluedM: 0.03, peelNPerM: 25 } });
   source['cues'] = [];
 });
+
+/** The quiet room with an assistant who comes too close. */
+export const CLUMSY_ASSISTANT: Scenario = shippedScenario('quiet-room', (source) => {
+  source['assistant'] = { skill: 0 };
+  source['seed'] = 9;
+  source['cues'] = [];
+});

@@ -1,4 +1,4 @@
-import type { HandPicture, ItemPicture, Pose, RoomPicture, StrandPicture } from '../../core/room/picture.ts';
+import type { AssistantHandPicture, AssistantPicture, HandPicture, ItemPicture, Pose, RoomPicture, StrandPicture } from '../../core/room/picture.ts';
 
 const mix = (a: number, b: number, t: number): number => a + (b - a) * t;
 
@@ -12,6 +12,7 @@ export function blendPictures(previous: RoomPicture, current: RoomPicture, t: nu
     ...current,
     torsoX: mix(previous.torsoX, current.torsoX, t),
     hands: { left: blendHand(previous.hands.left, current.hands.left, t), right: blendHand(previous.hands.right, current.hands.right, t) },
+    assistant: blendAssistant(previous.assistant, current.assistant, t),
     strands: current.strands.map((strand, i) => blendStrand(previous.strands[i], strand, t)),
     items: current.items.map((item, i) => blendItem(previous.items[i], item, t)),
     patientOutline: blendOutline(previous.patientOutline, current.patientOutline, t),
@@ -50,6 +51,19 @@ function blendHand(previous: HandPicture, current: HandPicture, t: number): Hand
     ...current, ...blendPose(previous, current, t),
     shoulderX: between('shoulderX'), shoulderY: between('shoulderY'), elbowX: between('elbowX'), elbowY: between('elbowY'),
     wristX: between('wristX'), wristY: between('wristY'), gripAlong: between('gripAlong'),
+  };
+}
+
+function blendAssistant(previous: AssistantPicture, current: AssistantPicture, t: number): AssistantPicture {
+  if (previous === current) return current;
+  const hand = (was: AssistantHandPicture, now: AssistantHandPicture): AssistantHandPicture => ({
+    ...now, ...blendPose(was, now, t), shoulderX: mix(was.shoulderX, now.shoulderX, t), shoulderY: mix(was.shoulderY, now.shoulderY, t),
+    elbowX: mix(was.elbowX, now.elbowX, t), elbowY: mix(was.elbowY, now.elbowY, t), wristX: mix(was.wristX, now.wristX, t), wristY: mix(was.wristY, now.wristY, t),
+  });
+  const { hands } = current;
+  return {
+    ...current, torsoX: mix(previous.torsoX, current.torsoX, t), stoop: mix(previous.stoop, current.stoop, t),
+    hands: { left: hand(previous.hands.left, hands.left), right: hand(previous.hands.right, hands.right) },
   };
 }
 

@@ -3,7 +3,7 @@ export const DRAWING_ORDER = [
   'wall', 'pole', 'kitTable', 'bin', 'machine', 'assistant',
   'operatorBody',
   'bed', 'patient',
-  'skinSurface', 'drapeFar', 'rails', 'drapeEdge', 'level', 'lyingThings', 'sleeves', 'neckband', 'cord', 'hands', 'labels',
+  'skinSurface', 'drapeFar', 'rails', 'drapeEdge', 'level', 'lyingThings', 'assistantBody', 'sleeves', 'neckband', 'cord', 'assistantArms', 'hands', 'labels',
 ] as const;
 export type LayerName = (typeof DRAWING_ORDER)[number];
 

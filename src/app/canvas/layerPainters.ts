@@ -1,5 +1,6 @@
 import { SIDES } from '../../core/base/side.ts';
 import { paintAssistant } from './art/assistant.ts';
+import { paintAssistantArms, paintAssistantBody } from './art/assistantAtWork.ts';
 import { paintBed } from './art/bed.ts';
 import { paintBin } from './art/bin.ts';
 import { paintKitTable } from './art/kitTable.ts';
@@ -25,7 +26,15 @@ export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>>
   kitTable: ({ pen, picture, markOf }) => paintKitTable(pen, picture, markOf),
   bin: ({ pen, picture, markOf }) => paintBin(pen, picture, markOf),
   machine: ({ pen, picture, markOf }) => paintMachine(pen, picture, markOf),
-  assistant: ({ pen, picture, shown }) => paintAssistant(pen, picture, shown),
+  assistant: ({ pen, picture, shown }) => {
+    if (picture.assistant.waits) paintAssistant(pen, picture, shown);
+  },
+  assistantBody: ({ pen, picture, shown }) => {
+    if (!picture.assistant.waits) paintAssistantBody(pen, picture.assistant, shown);
+  },
+  assistantArms: ({ pen, picture, shown }) => {
+    if (!picture.assistant.waits) paintAssistantArms(pen, picture, shown);
+  },
   operatorBody: ({ pen, picture, markOf, shown }) => paintOperatorBody(pen, picture, markOf, shown),
   bed: ({ pen, picture, markOf }) => paintBed(pen, picture, markOf),
   patient: ({ pen, picture }) => paintPatient(pen, picture),

@@ -63,7 +63,7 @@ export class StillPictures {
     const scene = `${camera.toScreen.join(' ')} ${camera.widthPx} ${camera.heightPx} ${frame.pen.density} ${frame.shown}`;
     this.torsoPx = Math.round(picture.torsoX * camera.pxPerM * frame.pen.density);
     const keys: Readonly<Record<StillGroup, string>> = {
-      room: `${scene} ${fixedMarks(frame)}`,
+      room: `${scene} ${fixedMarks(frame)} ${picture.assistant.waits}`,
       operator: `${scene} ${markOf(picture.fixed['face'])} ${markOf(picture.fixed['gownFront'])} ${yokeMark(picture, markOf)}`,
       bed: `${scene} ${markOf(picture.fixed['bed'])} ${rowKey(picture.skinX)} ${rowKey(picture.skinY)}`,
     };

@@ -4,7 +4,7 @@ import { keyMeaning, type Direction, type KeyMeaning } from './keyMap.ts';
 import { FINE_TURN_DEG_PER_S, keySpeed, TURN_DEG_PER_S } from './speedRamp.ts';
 
 /** Meanings that are not about hands; the page answers them. */
-export type PageOrder = Extract<KeyMeaning, { kind: 'notice' | 'remedy' | 'ask' | 'pause' | 'help' | 'zoom' | 'frame' }>;
+export type PageOrder = Extract<KeyMeaning, { kind: 'notice' | 'remedy' | 'ask' | 'answer' | 'say' | 'pause' | 'help' | 'zoom' | 'frame' }>;
 
 /** Keys alone: two mirrored clusters. They work while the room has the focus. */
 export class KeyboardDriver {

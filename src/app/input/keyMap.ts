@@ -1,4 +1,4 @@
-import type { RemedyId, RequestId } from '../../core/commands/command.ts';
+import type { AnswerId, RemedyId, RequestId } from '../../core/commands/command.ts';
 import type { Side } from '../../core/base/side.ts';
 
 /** Views that can be asked for: the work on the field, or all within reach. */
@@ -17,6 +17,8 @@ export type KeyMeaning =
   | { readonly kind: 'notice' }
   | { readonly kind: 'remedy'; readonly remedy: RemedyId; readonly digit: number }
   | { readonly kind: 'ask'; readonly request: RequestId }
+  | { readonly kind: 'answer'; readonly how: AnswerId }
+  | { readonly kind: 'say' }
   | { readonly kind: 'pause' }
   | { readonly kind: 'help' }
   | { readonly kind: 'zoom'; readonly factor: number }
@@ -24,8 +26,20 @@ export type KeyMeaning =
 
 /** Remedies in the order of their keys 1 to 6. */
 export const REMEDY_KEYS: readonly RemedyId[] = ['coverDrape', 'changeGlove', 'changeGownAndGloves', 'newSheath', 'replaceItem', 'prepAndDrape'];
-/** Requests to the assistant, keys 7 and 8. */
-export const REQUEST_KEYS: readonly RequestId[] = ['takeCord', 'wipeFace'];
+/** Requests to the assistant with their keys: what is on the key, and its position. */
+export const REQUEST_KEYS: readonly { readonly request: RequestId; readonly cap: string; readonly code: string }[] = [
+  { request: 'takeCord', cap: '7', code: 'Digit7' },
+  { request: 'giveSlack', cap: 'G', code: 'KeyG' },
+  { request: 'letGo', cap: 'V', code: 'KeyV' },
+  { request: 'stop', cap: 'X', code: 'KeyX' },
+  { request: 'wipeFace', cap: '8', code: 'Digit8' },
+  { request: 'takeAway', cap: 'T', code: 'KeyT' },
+];
+/** Answers to the assistant. */
+export const ANSWER_KEYS: readonly { readonly how: AnswerId; readonly cap: string; readonly code: string }[] = [
+  { how: 'stop', cap: 'N', code: 'KeyN' },
+  { how: 'fine', cap: 'M', code: 'KeyM' },
+];
 
 const move = (side: Side, direction: Direction): KeyMeaning => ({ kind: 'move', side, direction });
 /** Turns as they are seen on the screen. */
@@ -64,7 +78,9 @@ const KEYS: Readonly<Record<string, KeyMeaning>> = {
   Digit9: { kind: 'frame', framing: 'reach' },
   Digit0: { kind: 'frame', framing: 'field' },
   ...Object.fromEntries(REMEDY_KEYS.map((remedy, k) => [`Digit${k + 1}`, { kind: 'remedy', remedy, digit: k + 1 } as const])),
-  ...Object.fromEntries(REQUEST_KEYS.map((request, k) => [`Digit${k + 7}`, { kind: 'ask', request } as const])),
+  Enter: { kind: 'say' },
+  ...Object.fromEntries(REQUEST_KEYS.map(({ request, code }) => [code, { kind: 'ask', request } as const])),
+  ...Object.fromEntries(ANSWER_KEYS.map(({ how, code }) => [code, { kind: 'answer', how } as const])),
 };
 
 /** Meaning of a key, or null for one that means nothing here. `key` is asked only for "?", which sits elsewhere on some layouts. */

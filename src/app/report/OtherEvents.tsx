@@ -9,7 +9,7 @@ export function OtherEvents({ result }: { readonly result: RunResult }) {
   const events = [
     ...result.remedies.map((remedy) => ({ step: remedy.startStep, words: `You ${REMEDY_SENTENCES[remedy.remedy]}.` })),
     ...result.notices.map(({ step, breaks }) => ({ step, words: breaks.length > 0 ? 'You said that sterility was broken.' : 'You said that sterility was broken; nothing was.' })),
-    ...result.cues.map((cue) => ({ step: cue.step, words: capital(cue.words) })),
+    ...result.cues.map((cue) => ({ step: cue.step, words: cue.kind === 'assistantSpeaks' ? `Assistant: ${cue.words}` : capital(cue.words) })),
   ].sort((a, b) => a.step - b.step);
   return (
     <table class="facts events">

@@ -6,6 +6,7 @@ import type { Services } from '../services.ts';
 import { AboutRun } from './AboutRun.tsx';
 import { BreakCard } from './BreakCard.tsx';
 import { BundleCard } from './BundleCard.tsx';
+import { ChallengeCard } from './ChallengeCard.tsx';
 import { HandlingTable } from './HandlingTable.tsx';
 import { NextExercises } from './NextExercises.tsx';
 import { NoticingCard } from './NoticingCard.tsx';
@@ -88,6 +89,7 @@ function ReportBody({ services, file, onPractise, onRule, view }: ReportPageProp
         <aside class="report-side" aria-label="Run">
           <BundleCard bundle={view.bundle} />
           <NoticingCard noticing={view.noticing} />
+          <ChallengeCard result={result} />
           {!score && <TaskTable progress={result.progress} />}
           <OtherEvents result={result} />
           {!score && <HandlingTable result={result} />}

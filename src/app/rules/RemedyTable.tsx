@@ -3,7 +3,7 @@ import { ruleById } from '../../core/ledger/rules/ruleBook.ts';
 import { sourceWords } from '../../core/ledger/rules/sourceWords.ts';
 import { STATION_WORDS } from '../../core/ledger/rules/station.ts';
 import { capital, counted } from '../parts/sentence.ts';
-import { REMEDY_ADVICE } from '../run/words.ts';
+import { REMEDY_ADVICE, REQUEST_ADVICE } from '../run/words.ts';
 
 interface RemedyTableProps {
   readonly rows: readonly RemedyRow[];
@@ -51,7 +51,7 @@ function Here({ row: { practised }, onRule }: { readonly row: RemedyRow; readonl
   const { rules, remedies, requests = [], without } = practised;
   return (
     <>
-      {capital([...requests.map(() => 'ask the assistant to take the cord'), ...remedies.map((remedy) => REMEDY_ADVICE[remedy])].join('; '))}.{' '}
+      {capital([...requests.map((request) => REQUEST_ADVICE[request]), ...remedies.map((remedy) => REMEDY_ADVICE[remedy])].join('; '))}.{' '}
       <details class="rule-links">
         <summary>{counted(rules.length, 'rule')}</summary>
         <ul>

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { capital, listed } from '../parts/sentence.ts';
+import { assistantInWords } from './assistantInWords.ts';
 import type { LiveRun } from './LiveRun.ts';
 
 const TWIN_PAUSE_MS = 2500;
@@ -8,7 +9,7 @@ const TWIN_PAUSE_MS = 2500;
 export function Announcer({ live }: { readonly live: LiveRun }) {
   const [words, setWords] = useState('');
   useEffect(() => {
-    const timer = setInterval(() => live.mode.playing && setWords(roomInWords(live)), TWIN_PAUSE_MS);
+    const timer = setInterval(() => live.mode.playing && setWords(`${roomInWords(live)} ${assistantInWords(live.current.assistant)}`), TWIN_PAUSE_MS);
     return () => clearInterval(timer);
   }, [live]);
   return (

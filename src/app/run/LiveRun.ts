@@ -13,7 +13,7 @@ import { InputMode } from '../input/InputMode.ts';
 import { FrameClock } from './FrameClock.ts';
 import type { RunKeeper } from './RunKeeper.ts';
 
-export type Coaching = 'shown' | 'silent';
+export type Coaching = 'shown' | 'spoken' | 'silent';
 export type Slowdown = 1 | 2 | 4;
 
 export interface LiveRunParts {

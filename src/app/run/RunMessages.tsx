@@ -4,10 +4,14 @@ import type { RuleWords } from '../services.ts';
 import { Announcer } from './Announcer.tsx';
 import { BreakBadge } from './BreakBadge.tsx';
 import { BreakCallOut } from './BreakCallOut.tsx';
+import { ChallengeBox } from './ChallengeBox.tsx';
 import type { LiveRun } from './LiveRun.ts';
+import { isOfChallenge } from './openChallenge.ts';
 import type { StagePort } from './stagePort.ts';
 
 const CUE_SHOWN_S = 6;
+/** Kind of a cue that is the assistant's words. */
+const SPEAKS = 'assistantSpeaks';
 const NOTE_SHOWN_S = 3;
 
 interface RunMessagesProps {
@@ -24,15 +28,16 @@ export function RunMessages({ live, stage, ruleWords }: RunMessagesProps) {
   const words = useMemo(() => (broken ? live.run.result().words : {}), [broken?.number, broken?.spread.length]);
   const stands = broken !== null && broken.number > closed && broken.remediedStep === null;
   const since = (step: number): number => (live.run.stepCount - step) / STEPS_PER_SECOND;
-  const cue = live.cue && since(live.cue.step) < CUE_SHOWN_S ? live.cue : null;
+  const cue = live.cue && since(live.cue.step) < CUE_SHOWN_S && !isOfChallenge(live, live.cue.step) ? live.cue : null;
   const noted = live.note && since(live.note.step) < NOTE_SHOWN_S ? live.note : null;
   return (
     <>
       <div class="cues" role="status">
         {live.keptNotice && <p class="cue cue-note">{live.keptNotice}</p>}
-        {cue && <p class="cue">{cue.words}</p>}
+        {cue && <p class="cue">{cue.kind === SPEAKS ? `Assistant: ${cue.words}` : cue.words}</p>}
         {noted && <p class="cue cue-note">{noted.words}</p>}
       </div>
+      <ChallengeBox live={live} />
       <div class="unseen" role="status">
         {broken && `Break: ${ruleWords(broken.rule).title}.`}
       </div>

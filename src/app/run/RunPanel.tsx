@@ -26,7 +26,7 @@ export const RunPanel = ({ live, drawHand, remedies }: RunPanelProps) => (
       I broke sterility <KeyCap>B</KeyCap>
     </button>
     <RemedyList live={live} remedies={remedies} />
-    <RequestList onAsk={(request) => live.hands.order({ type: 'ask', request })} />
+    <RequestList live={live} />
     <TouchingNow live={live} />
   </div>
 );

@@ -1,4 +1,5 @@
 import type { PageOrder } from '../input/KeyboardDriver.ts';
+import { SAY_FIELD } from './SayField.tsx';
 import type { LiveRun } from './LiveRun.ts';
 import type { Dialogs } from './useDialogs.ts';
 import type { Remedies } from './useRemedies.ts';
@@ -19,6 +20,10 @@ export function obey(order: PageOrder, live: LiveRun, room: Room, remedies: Reme
       return remedies.digit(order.digit, order.remedy);
     case 'ask':
       return live.hands.order({ type: 'ask', request: order.request });
+    case 'answer':
+      return live.hands.order({ type: 'answer', how: order.how });
+    case 'say':
+      return document.getElementById(SAY_FIELD)?.focus();
     case 'pause':
       return live.mode.send({ type: live.mode.playing ? 'pause' : 'resume' });
     case 'help':

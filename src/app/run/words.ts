@@ -1,4 +1,4 @@
-import type { RemedyId, RequestId } from '../../core/commands/command.ts';
+import type { AnswerId, RemedyId, RequestId } from '../../core/commands/command.ts';
 import type { TaskId } from '../../core/procedure/observation.ts';
 import type { ItemKind } from '../../core/scenario/schema.ts';
 
@@ -45,8 +45,28 @@ export const WAITING_WORDS: Readonly<Record<RemedyId, string>> = {
 };
 
 export const REQUEST_WORDS: Readonly<Record<RequestId, string>> = {
-  takeCord: 'Take the cord',
+  takeCord: 'Hold the cord',
+  giveSlack: 'Give slack',
+  letGo: 'Let go',
+  stop: 'Stop',
   wipeFace: 'Wipe my face',
+  takeAway: 'Take this away',
+};
+
+/** Requests as advice. */
+export const REQUEST_ADVICE: Readonly<Record<RequestId, string>> = {
+  takeCord: 'ask the assistant to hold the cord',
+  giveSlack: 'ask the assistant for slack',
+  letGo: 'ask the assistant to let go',
+  stop: 'tell the assistant to stop',
+  wipeFace: 'ask the assistant to wipe your face',
+  takeAway: 'ask the assistant to take it away',
+};
+
+/** Answers to an assistant who speaks up, as on their buttons. */
+export const ANSWER_WORDS: Readonly<Record<AnswerId, string>> = {
+  stop: 'Thank you, I stop',
+  fine: 'It is fine',
 };
 
 /** Tasks in a word or two, for the row in the bar. */

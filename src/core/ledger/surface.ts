@@ -33,7 +33,8 @@ export type SurfaceKind =
   | 'probeSheath'
   | 'item'
   | 'needle'
-  | 'cover';
+  | 'cover'
+  | 'bareHand';
 
 /**
  * The smallest thing that is sterile or not. `thing` names the object as a whole with its generation (`glove.left#2`), `part` the

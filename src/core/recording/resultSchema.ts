@@ -55,6 +55,14 @@ const progress = z.strictObject({
   sharpsBinned: z.array(z.string()),
 });
 
+const challenge = z.strictObject({
+  step,
+  break: z.int().min(1),
+  said: z.array(z.strictObject({ step, words: z.string() })),
+  answered: z.strictObject({ how: z.enum(['stop', 'fine']), step }).nullable(),
+  stillInTime: z.boolean().nullable(),
+});
+
 /** Shape of a run's result in a file. Lengths in metres, times in steps. */
 export const resultSchema: z.ZodType<RunResult> = z.strictObject({
   steps: step,
@@ -63,6 +71,7 @@ export const resultSchema: z.ZodType<RunResult> = z.strictObject({
   notices: z.array(z.strictObject({ step, breaks: z.array(z.int()) })),
   remedies: z.array(z.strictObject({ remedy, startStep: step, endStep: step, things: z.array(z.string()) })),
   cues: z.array(z.strictObject({ step, kind: z.string(), words: z.string() })),
+  challenges: z.array(challenge).default([]),
   progress,
   handling: z.strictObject({ pathM: bothHands, driftM: bothHands, dropped: z.array(z.string()), measured: measured.nullable() }),
 });

@@ -40,20 +40,25 @@ export function solveArm(scenario: Scenario, side: Side, torsoX: number, palmX: 
   const shoulderY = scenario.operator.shoulderM;
   const wristX = palmX + c * HAND.wristU;
   const wristY = palmY + s * HAND.wristU;
-  const ends = { shoulderX, shoulderY, wristX, wristY };
+  const [elbowX, elbowY] = elbowOf(side, upper, fore, shoulderX, shoulderY, wristX, wristY);
+  return { shoulderX, shoulderY, elbowX, elbowY, wristX, wristY };
+}
+
+/** Elbow of an arm whose links are so long in this plane (m), as told above. */
+export function elbowOf(side: Side, upper: number, fore: number, shoulderX: number, shoulderY: number, wristX: number, wristY: number): readonly [number, number] {
   const hang = upper / length(HANG_OUT_M, HANG_DOWN_M);
   const hangX = shoulderX + signOf(side) * HANG_OUT_M * hang;
   const hangY = shoulderY - HANG_DOWN_M * hang;
-  if (length(wristX - hangX, wristY - hangY) <= fore) return { ...ends, elbowX: hangX, elbowY: hangY };
+  if (length(wristX - hangX, wristY - hangY) <= fore) return [hangX, hangY];
   const dx = wristX - shoulderX;
   const dy = wristY - shoulderY;
   const d = Math.max(length(dx, dy), 1e-6);
   const along = Math.min(upper, Math.max(-upper, (d * d + upper * upper - fore * fore) / (2 * d)));
   const out = Math.sqrt(Math.max(0, upper * upper - along * along));
   // Of the two intersections the one nearer to where the elbow hangs: the arm does not flip over.
-  const elbows = [1, -1].map((turn) => ({ elbowX: shoulderX + (dx * along - turn * dy * out) / d, elbowY: shoulderY + (dy * along + turn * dx * out) / d }));
-  const gap = (k: number): number => length(elbows[k]!.elbowX - hangX, elbows[k]!.elbowY - hangY);
-  return { ...ends, ...(gap(0) <= gap(1) ? elbows[0]! : elbows[1]!) };
+  const elbows = [1, -1].map((turn): readonly [number, number] => [shoulderX + (dx * along - turn * dy * out) / d, shoulderY + (dy * along + turn * dx * out) / d]);
+  const gap = ([x, y]: readonly [number, number]): number => length(x - hangX, y - hangY);
+  return gap(elbows[0]!) <= gap(elbows[1]!) ? elbows[0]! : elbows[1]!;
 }
 
 /**

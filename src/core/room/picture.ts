@@ -33,6 +33,31 @@ export interface HandPicture extends Pose {
   readonly surfaces: Readonly<Record<'fingers' | 'palm' | 'back' | 'cuff' | 'lowerSleeve' | 'upperSleeve' | 'outerSleeve', string>>;
 }
 
+/** One arm of the assistant: (x, y) the middle of the palm, (c, s) from wrist to fingertips, then the links of the arm. */
+export interface AssistantHandPicture extends Pose {
+  readonly shoulderX: number;
+  readonly shoulderY: number;
+  readonly elbowX: number;
+  readonly elbowY: number;
+  readonly wristX: number;
+  readonly wristY: number;
+  /** In the plane of bed and field, where it can touch. */
+  readonly inPlane: boolean;
+}
+
+/** What the assistant is at. */
+export type AssistantDoing = 'waiting' | 'coming' | 'reaching' | 'holdingCord' | 'wipingFace' | 'takingAway' | 'leaving' | 'stopped';
+
+export interface AssistantPicture {
+  readonly doing: AssistantDoing;
+  readonly torsoX: number;
+  /** How far the body bends down, in metres. */
+  readonly stoop: number;
+  /** Stands at its place with folded hands. */
+  readonly waits: boolean;
+  readonly hands: Readonly<Record<Side, AssistantHandPicture>>;
+}
+
 /** A strand as a line of nodes, inner or probe end first. `surfaces[i]` is the surface id of the stretch from node i to node i + 1. */
 export interface StrandPicture {
   readonly id: 'drape.right' | 'drape.left' | 'cord';
@@ -65,6 +90,7 @@ export interface RoomPicture {
   /** How far the operator has stepped aside from x = 0. */
   readonly torsoX: number;
   readonly hands: Readonly<Record<Side, HandPicture>>;
+  readonly assistant: AssistantPicture;
   readonly strands: readonly StrandPicture[];
   readonly items: readonly ItemPicture[];
   /** Outline of the patient's hump, counter-clockwise, in metres (moves when the patient does). */

@@ -1,11 +1,12 @@
 import { SIDES, type Side } from '../base/side.ts';
 import { armOf } from './driveHands.ts';
+import type { AssistantLook } from './assistant/assistantBody.ts';
 import { HAND } from './handShape.ts';
 import type { HandState } from './handState.ts';
 import { THING_SHAPES } from './itemShapes.ts';
 import { keptFields, keptList, keptRow } from './keeping.ts';
 import { levelsAt } from './level.ts';
-import type { HandPicture, HandPose, ItemPicture, RoomPicture, StrandPicture, SurfaceMark } from './picture.ts';
+import type { AssistantPicture, HandPicture, HandPose, ItemPicture, RoomPicture, StrandPicture, SurfaceMark } from './picture.ts';
 import type { Scene } from './scene.ts';
 import type { Surfaces } from './surfaces.ts';
 import { holderOf } from './work.ts';
@@ -22,6 +23,7 @@ export interface Sight {
   readonly gelOnSite: number;
   readonly surfaces: Surfaces;
   readonly marks: ReadonlyMap<string, SurfaceMark>;
+  readonly assistant: AssistantLook;
 }
 
 const LEVEL_SAMPLES = 61;
@@ -41,6 +43,7 @@ export function takePicture(scene: Scene, sight: Sight, before: RoomPicture | nu
   return {
     step: sight.step, scenario, torsoX: sight.torsoX,
     hands: { right: handPicture(scene, sight, 'right'), left: handPicture(scene, sight, 'left') },
+    assistant: assistantPicture(sight.assistant, before),
     strands,
     items: itemPictures(scene, sight, before),
     ...patient,
@@ -72,6 +75,11 @@ function levelPicture(scene: Scene, { humpX }: Sight, same: RoomPicture | null):
   const { left, right } = scene.layout.crest;
   const levelX = Float64Array.from({ length: LEVEL_SAMPLES }, (_, k) => right.x - 0.2 + ((left.x - right.x + 0.4) * k) / (LEVEL_SAMPLES - 1));
   return { levelX, levelY: levelsAt(scene, humpX, levelX) };
+}
+
+function assistantPicture({ doing, torsoX, stoop, waits, hands }: AssistantLook, before: RoomPicture | null): AssistantPicture {
+  const was = before?.assistant;
+  return keptFields({ doing, torsoX, stoop, waits, hands: keptFields({ right: keptFields(hands.right, was?.hands.right), left: keptFields(hands.left, was?.hands.left) }, was?.hands) }, was);
 }
 
 function handPicture(scene: Scene, sight: Sight, side: Side): HandPicture {

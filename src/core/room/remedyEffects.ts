@@ -47,6 +47,7 @@ function newItem(room: Room, k: number): string {
   if (holder) letGo(room.scene, room.hands[holder]);
   room.surfaces.newItem(k);
   room.gone[k] = false;
+  room.carriedOff[k] = false;
   room.work.used[k] = 0;
   room.scene.world.setBodyEnabled(body, true);
   const { x, y, c, s } = room.laid.things[k]!;
@@ -83,6 +84,7 @@ function prepareAgain(room: Room): string[] {
   const { world } = scene;
   const old = [surfaces.thingName('site')];
   happenings.lieStill();
+  room.assistant.letGoOfCord();
   if (scene.clip) world.teleportBody(scene.clip.body, laid.clip[0], laid.clip[1], 1, 0);
   world.placeNodes(laid.x, laid.y);
   room.clip.close();

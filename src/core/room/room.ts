@@ -6,10 +6,10 @@ import type { Command, RemedyId } from '../commands/command.ts';
 import type { Fact } from '../ledger/fact.ts';
 import type { FieldObservation } from '../procedure/observation.ts';
 import type { CueKind, Scenario } from '../scenario/schema.ts';
+import { Assistant } from './assistant/Assistant.ts';
 import { driveHands } from './driveHands.ts';
 import type { Clearances } from './clearance.ts';
 import { Clip } from './clip.ts';
-import { CordHelp } from './cordHelp.ts';
 import { DriftWatch } from './drift.ts';
 import { letGo, settleHolds, takeHold } from './grip.ts';
 import { HandlingWatch } from './handling.ts';
@@ -28,12 +28,9 @@ import { holderOf, sitePoint, Work, type SitePoint } from './work.ts';
 /** What one step of the room brought. */
 export interface RoomStep {
   readonly facts: readonly Fact[];
-  readonly cues: readonly { readonly kind: CueKind; readonly words: string }[];
+  readonly cues: readonly { readonly kind: CueKind | 'assistantSpeaks'; readonly words: string }[];
   readonly observation: FieldObservation;
 }
-
-/** Time that the assistant takes to wipe the operator's face, s. */
-const WIPE_STEPS = 360;
 
 /** The room in motion: hands, strands, things, patient, and the facts that follow from them. It judges nothing. */
 export class Room {
@@ -44,16 +41,17 @@ export class Room {
   readonly happenings: Happenings;
   readonly work: Work;
   readonly drift: DriftWatch;
-  readonly cordHelp: CordHelp;
+  readonly assistant: Assistant;
   readonly clip: Clip;
   readonly touches: TouchWatch;
   readonly handling: HandlingWatch;
   readonly laid: Laid;
   readonly gone: boolean[];
+  /** Things that the assistant took out of the room. */
+  readonly carriedOff: boolean[];
   torsoX = 0;
   /** Hand that was moved last: the operator steps where it needs to go. */
   private moving: Side = 'right';
-  private wipeUntil = -1;
   private facts: Fact[] = [];
   private now = 0;
   private lastPicture: RoomPicture | null = null;
@@ -70,9 +68,10 @@ export class Room {
     this.happenings = new Happenings(this.scene, new Rng(seed));
     this.work = new Work(this.scene);
     this.drift = new DriftWatch(this.scene);
-    this.cordHelp = new CordHelp(this.scene);
+    this.assistant = new Assistant(this.scene, seed);
     this.clip = new Clip(this.scene);
     this.gone = this.scene.things.map(() => false);
+    this.carriedOff = this.scene.things.map(() => false);
     this.touches = new TouchWatch(this.scene, this.surfaces);
     this.handling = new HandlingWatch(this.scene, this.surfaces.slots);
   }
@@ -88,15 +87,16 @@ export class Room {
   step(step: number, commands: readonly Command[]): RoomStep {
     this.now = step;
     for (const command of commands) this.obey(command);
-    const cues = this.happenings.step(step);
-    this.cordHelp.step(step);
+    const cues = [...this.happenings.step(step), ...this.stepAssistant(step)];
     this.torsoX = driveHands(this.scene, this.hands, this.moving, this.torsoX);
-    this.moveWorld(step);
+    this.moveWorld();
     const site = this.site();
     const { humpX, humpY } = this.happenings;
-    const begun = this.work.step(this.hands, site, this.gone);
+    const away = this.away();
+    const assistant = this.assistant.look();
+    const begun = this.work.step(this.hands, site, away);
     // The ledger takes the facts of a step in this order: where things are, what they touch, drift, use, what was said, remedies.
-    this.facts.push(...this.touches.step(step, { hands: this.hands, torsoX: this.torsoX, humpX, humpY, gone: this.gone }));
+    this.facts.push(...this.touches.step(step, { hands: this.hands, torsoX: this.torsoX, humpX, humpY, gone: away, assistant }));
     for (const d of this.drift.step(humpX)) {
       const drape = this.surfaces.upper[this.surfaces.slots.drape[d.side]]!;
       this.facts.push({ kind: 'drape.drifted', step, drape, direction: d.direction, site: this.siteSurface(), metres: d.metres, x: d.x, y: d.y });
@@ -104,8 +104,8 @@ export class Room {
     for (const k of begun) this.sayUsed(k, site);
     if (commands.some(({ type }) => type === 'notice')) this.facts.push({ kind: 'noticed', step });
     this.stepRemedies();
-    this.handling.step(step, { shapes: this.touches.shapes, hands: this.hands, offField: this.touches.offField(), gone: this.gone, drift: this.drift.farthest });
-    const observation = this.work.observe(step, this.hands, site, this.gone, this.touches.offField());
+    this.handling.step(step, { shapes: this.touches.shapes, hands: this.hands, offField: this.touches.offField(), gone: away, drift: this.drift.farthest });
+    const observation = this.work.observe(step, this.hands, site, this.gone, this.touches.offField(), this.carriedOff);
     const facts = this.facts;
     this.facts = [];
     return { facts, cues, observation };
@@ -123,7 +123,7 @@ export class Room {
   picture(step: number, marks: ReadonlyMap<string, SurfaceMark>): RoomPicture {
     const sight = {
       step, hands: this.hands, torsoX: this.torsoX, humpX: this.happenings.humpX, humpY: this.happenings.humpY,
-      gone: this.gone, used: this.work.used, gelOnSite: this.work.gelOnSite, surfaces: this.surfaces, marks,
+      gone: this.gone, used: this.work.used, gelOnSite: this.work.gelOnSite, surfaces: this.surfaces, marks, assistant: this.assistant.look(),
     };
     return (this.lastPicture = takePicture(this.scene, sight, this.lastPicture));
   }
@@ -131,6 +131,7 @@ export class Room {
   hashInto(hash: StateHash): void {
     this.scene.world.hashInto(hash);
     this.touches.hashInto(hash);
+    this.assistant.hashInto(hash);
     hash.addNumber(this.torsoX).addNumber(this.happenings.humpX).addNumber(this.happenings.humpY);
     for (const side of SIDES) {
       const hand = this.hands[side];
@@ -143,9 +144,9 @@ export class Room {
   save(): unknown {
     return {
       world: this.scene.world.snapshot(), surfaces: this.surfaces.save(), hands: { left: copyHand(this.hands.left), right: copyHand(this.hands.right) },
-      remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(), cordHelp: this.cordHelp.save(),
+      remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(), assistant: this.assistant.save(),
       clip: this.clip.save(), handling: this.handling.save(),
-      touches: this.touches.save(), gone: [...this.gone], torsoX: this.torsoX, moving: this.moving, wipeUntil: this.wipeUntil,
+      touches: this.touches.save(), gone: [...this.gone], carriedOff: [...this.carriedOff], torsoX: this.torsoX, moving: this.moving,
     };
   }
 
@@ -158,14 +159,14 @@ export class Room {
     this.happenings.restore(s['happenings']);
     this.work.restore(s['work']);
     this.drift.restore(s['drift']);
-    this.cordHelp.restore(s['cordHelp']);
+    this.assistant.restore(s['assistant']);
     this.clip.restore(s['clip']);
     this.touches.restore(s['touches']);
     this.handling.restore(s['handling']);
     (s['gone'] as boolean[]).forEach((gone, k) => (this.gone[k] = gone));
+    (s['carriedOff'] as boolean[]).forEach((off, k) => (this.carriedOff[k] = off));
     this.torsoX = s['torsoX'];
     this.moving = s['moving'];
-    this.wipeUntil = s['wipeUntil'];
     this.facts = [];
   }
 
@@ -195,14 +196,27 @@ export class Room {
         this.remedies.cancel();
         break;
       case 'ask':
-        if (command.request === 'wipeFace') this.wipeUntil = this.now + WIPE_STEPS;
-        else this.cordHelp.ask(this.now);
+        this.assistant.ask(command.request, command.thing ?? '', this.now);
         break;
       case 'notice':
+      case 'answer':
       case 'pace':
       case 'run.end':
         break;
     }
+  }
+
+  private stepAssistant(step: number): { kind: 'assistantSpeaks'; words: string }[] {
+    const sight = { step, hands: this.hands, torsoX: this.torsoX, gone: this.gone, offField: this.touches.offField() };
+    const { said, wiped, tookAway } = this.assistant.step(sight);
+    if (wiped) this.happenings.itchUntil = -1;
+    if (tookAway >= 0) this.gone[tookAway] = this.carriedOff[tookAway] = true;
+    return said.map((words) => ({ kind: 'assistantSpeaks', words }));
+  }
+
+  /** Things that cannot be touched: no longer there, or being carried out. */
+  private away(): boolean[] {
+    return this.gone.map((gone, k) => gone || k === this.assistant.carried);
   }
 
   private startRemedy(remedy: RemedyId, thing: string | undefined): void {
@@ -212,7 +226,7 @@ export class Room {
     this.remedies.start(remedy, thing ?? '', this.now);
   }
 
-  private moveWorld(step: number): void {
+  private moveWorld(): void {
     const { world } = this.scene;
     const before = SIDES.map((side) => [world.bodyX[this.scene.hands[side]]!, world.bodyY[this.scene.hands[side]]!] as const);
     world.step();
@@ -224,7 +238,6 @@ export class Room {
     settleHolds(this.scene, this.hands);
     this.clip.step();
     this.catchInBin();
-    if (this.wipeUntil === step) this.happenings.itchUntil = -1;
   }
 
   private catchInBin(): void {

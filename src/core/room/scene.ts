@@ -3,6 +3,7 @@ import { SIDES, signOf, type Side } from '../base/side.ts';
 import { World } from '../physics/world.ts';
 import type { ShapeSpec } from '../physics/types.ts';
 import type { Scenario } from '../scenario/schema.ts';
+import { palmOf, standingAt } from './assistant/assistantBody.ts';
 import { HAND } from './handShape.ts';
 import { THING_SHAPES, thingCorners, type ThingKind } from './itemShapes.ts';
 import { layoutOf, skinHeight, type Layout, type Point } from './layout.ts';
@@ -37,6 +38,8 @@ export interface Scene {
   readonly world: World;
   readonly hump: number;
   readonly hands: Readonly<Record<Side, number>>;
+  /** The assistant's, driven: they push nothing and can take hold. */
+  readonly assistantHands: Readonly<Record<Side, number>>;
   /** The probe first, then the items in the order of the scenario. */
   readonly things: readonly ThingBody[];
   readonly drapes: Readonly<Record<Side, number>>;
@@ -82,6 +85,7 @@ export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
     linkM: scenario.cord.linkM, collides: GROUP.cord, collidesWith: GROUP.bed | GROUP.drape | GROUP.cord,
   });
   const clip = scenario.cord.clipN > 0 ? addClip(world) : -1;
+  const assistantHands = { right: addAssistantHand(world, scenario, 'right'), left: addAssistantHand(world, scenario, 'left') };
   world.finalize();
   const first = world.strandStart(cord);
   world.attachNode(first, things[0]!.body, -THING_SHAPES.probe.halfLength, 0);
@@ -89,7 +93,7 @@ export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
   const closed = clip >= 0 ? { body: clip, cordNode: closeClip(world, layout, cordSide, clip, cord, drapes[cordSide]) } : null;
   const glue = (side: Side): void => glueDrape(world, scenario, side, drapes[side], hump);
   for (const side of SIDES) glue(side);
-  return { scenario, layout, world, hump, hands, things, drapes, cord, glue, clip: closed };
+  return { scenario, layout, world, hump, hands, assistantHands, things, drapes, cord, glue, clip: closed };
 }
 
 /** Head-down tilt turns the bed about an axis in this plane: what is left of gravity in the plane is its cosine. */
@@ -134,6 +138,11 @@ function addHand(world: World, side: Side): number {
     shapes: [capsule(HAND.fingers), capsule(HAND.palm), capsule(HAND.back), capsule(HAND.cuff)],
     collides: GROUP.hand, collidesWith: GROUP.bed | GROUP.fixture | GROUP.drape,
   });
+}
+
+function addAssistantHand(world: World, scenario: Scenario, side: Side): number {
+  const { x, y, c, s } = palmOf(standingAt(scenario.room.assistantXM).limbs[side]);
+  return world.addBody({ kind: 'driven', x, y, c, s, friction: 0, shapes: [{ verts: [[0, 0]], radius: 0.01 }], collides: 0, collidesWith: 0 });
 }
 
 function addThings(world: World, scenario: Scenario, layout: Layout, sheets: LaidSheets): ThingBody[] {

@@ -30,6 +30,8 @@ export interface Slots {
   readonly skin: Slot;
   readonly drape: Readonly<Record<Side, Slot>>;
   readonly cord: Slot;
+  /** Bare hands and forearms of the assistant. */
+  readonly assistant: Readonly<Record<Side, { readonly hand: Slot; readonly forearm: Slot }>>;
   /** Solid part and needle of each thing; the needle's slot is −1 where there is none. */
   readonly thing: readonly { readonly solid: Slot; readonly needle: Slot }[];
 }
@@ -54,6 +56,7 @@ export function countSlots(scene: Scene): Slots {
     drape: { right: many(links(scene.drapes.right)), left: many(links(scene.drapes.left)) },
     cord: many(links(scene.cord)),
     thing: scene.things.map(({ kind }) => ({ solid: one(), needle: THING_SHAPES[kind].needleLength > 0 ? one() : -1 })),
+    assistant: { right: { hand: one(), forearm: one() }, left: { hand: one(), forearm: one() } },
     get count() {
       return next;
     },
@@ -182,7 +185,7 @@ export class Surfaces {
 
   private layFixed(): void {
     const { slots } = this;
-    const fixed = (slot: Slot, thing: string, kind: SurfaceKind, words: string): void => this.put(slot, thing, '', kind, 'none', 'unsterile', 'none', words);
+    const fixed = (slot: Slot, thing: string, kind: SurfaceKind, words: string, part = ''): void => this.put(slot, thing, part, kind, 'none', 'unsterile', 'none', words);
     fixed(slots.face, 'face', 'face', 'mask and face');
     for (const side of SIDES) fixed(slots.rail[side], `rail.${side}`, 'rail', `${side} bed rail`);
     fixed(slots.pole, 'pole', 'pole', 'pole');
@@ -191,6 +194,10 @@ export class Surfaces {
     fixed(slots.floor, 'floor', 'floor', 'floor');
     fixed(slots.tableEdge, 'tableEdge', 'tableEdge', 'side of the kit table');
     fixed(slots.bin, 'bin', 'bin', 'bin');
+    for (const side of SIDES) {
+      fixed(slots.assistant[side].hand, `assistant.${side}`, 'bareHand', `assistant's ${side} hand`, 'hand');
+      fixed(slots.assistant[side].forearm, `assistant.${side}`, 'bareHand', `assistant's ${side} forearm`, 'forearm');
+    }
     this.put(slots.kitTable, 'kitTable', '', 'kitTable', 'sterile', 'sterile', 'field', 'kit table');
   }
 

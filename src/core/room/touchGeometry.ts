@@ -2,6 +2,7 @@ import { SIDES, signOf, type Side } from '../base/side.ts';
 import { nearestPoints, noNearestPoints } from '../touch/segmentGap.ts';
 import type { TrackedCapsule } from '../touch/trackedCapsule.ts';
 import type { Arm } from './arm.ts';
+import { ASSISTANT, type AssistantLook } from './assistant/assistantBody.ts';
 import { HAND, HAND_PARTS, SLEEVE } from './handShape.ts';
 import { THING_SHAPES } from './itemShapes.ts';
 import { DRAPE_RADIUS_M } from './layPaths.ts';
@@ -9,8 +10,8 @@ import type { Scene } from './scene.ts';
 import type { Slot, Slots } from './surfaces.ts';
 
 /** Groups for the tracker. */
-export const TOUCH_GROUP = { hand: 0, sleeve: 1, upperArm: 2, face: 3, bedside: 4, upright: 5, skin: 6, drape: 7, sheathedCord: 8, bareCord: 9, thing: 10 } as const;
-export const TOUCH_GROUPS = 11;
+export const TOUCH_GROUP = { hand: 0, sleeve: 1, upperArm: 2, face: 3, bedside: 4, upright: 5, skin: 6, drape: 7, sheathedCord: 8, bareCord: 9, thing: 10, bareHand: 11 } as const;
+export const TOUCH_GROUPS = 12;
 
 /**
  * Pairs of groups that can touch. Hands and things pass each other in depth, and a thing is touched by the fingers that take it;
@@ -21,6 +22,7 @@ const TOUCHING: readonly (readonly [keyof typeof TOUCH_GROUP, keyof typeof TOUCH
   ['sleeve', 'bedside'], ['sleeve', 'upright'], ['sleeve', 'drape'], ['sleeve', 'bareCord'],
   ['upperArm', 'bedside'], ['upperArm', 'upright'], ['upperArm', 'drape'],
   ['face', 'thing'], ['bedside', 'sheathedCord'], ['bedside', 'bareCord'], ['bedside', 'thing'], ['upright', 'thing'],
+  ['bareHand', 'hand'], ['bareHand', 'sleeve'], ['bareHand', 'drape'], ['bareHand', 'sheathedCord'], ['bareHand', 'thing'], ['bareHand', 'skin'],
   ['skin', 'sheathedCord'], ['skin', 'bareCord'], ['skin', 'thing'], ['drape', 'sheathedCord'], ['drape', 'bareCord'], ['drape', 'thing'],
 ];
 
@@ -29,6 +31,8 @@ export const mayTouch = (a: number, b: number): boolean =>
 
 /** Radius of the face with its mask in metres. */
 const FACE_R = 0.1;
+/** Fingers without a glove that close on a cord (m). */
+const BARE_FINGERS_R = 0.012;
 /** Skin nearer than this to the edge of a drape lies under it (m). */
 const UNDER_EDGE_M = 0.003;
 
@@ -53,7 +57,7 @@ export class TouchGeometry {
   }
 
   /** Takes in the poses after a step. */
-  update(torsoX: number, humpX: number, humpY: number, arms: Readonly<Record<Side, Arm>>, tucked: Readonly<Record<Side, boolean>>, gone: readonly boolean[]): void {
+  update(torsoX: number, humpX: number, humpY: number, arms: Readonly<Record<Side, Arm>>, tucked: Readonly<Record<Side, boolean>>, gone: readonly boolean[], assistant: AssistantLook): void {
     this.capsules.length = 0;
     for (const side of SIDES) {
       if (tucked[side]) this.forgetArm(side);
@@ -67,6 +71,7 @@ export class TouchGeometry {
     this.scene.things.forEach((_, k) => {
       if (!gone[k]) this.thing(k);
     });
+    for (const side of SIDES) this.assistant(side, assistant);
     this.fresh = false;
   }
 
@@ -159,6 +164,21 @@ export class TouchGeometry {
     this.put(upperSleeve, TOUCH_GROUP.sleeve, 0, nearX, nearY, arm.elbowX, arm.elbowY, SLEEVE.elbowR);
     this.put(upperSleeve, TOUCH_GROUP.sleeve, 1, arm.elbowX, arm.elbowY, endX, endY, SLEEVE.elbowR);
     this.put(outerSleeve, TOUCH_GROUP.upperArm, 0, endX, endY, arm.shoulderX, arm.shoulderY, SLEEVE.upperR);
+  }
+
+  /** Hand and forearm of the assistant while they are in the plane of bed and field. */
+  private assistant(side: Side, { hands }: AssistantLook): void {
+    const { hand, forearm } = this.slots.assistant[side];
+    const { inPlane, x, y, c, s, wristX, wristY, elbowX, elbowY } = hands[side];
+    if (!inPlane) {
+      this.forget(hand);
+      this.forget(forearm);
+      return;
+    }
+    const { fingers, palm } = HAND;
+    this.put(hand, TOUCH_GROUP.bareHand, 0, x + c * palm.toU, y + s * palm.toU, x + c * fingers.toU, y + s * fingers.toU, BARE_FINGERS_R);
+    this.put(hand, TOUCH_GROUP.bareHand, 1, x + c * HAND.wristU, y + s * HAND.wristU, x + c * palm.toU, y + s * palm.toU, palm.r);
+    this.put(forearm, TOUCH_GROUP.bareHand, 0, wristX, wristY, elbowX, elbowY, ASSISTANT.forearmR);
   }
 
   private fixed(): void {

@@ -2,6 +2,7 @@ import type { StateHash } from '../base/hash.ts';
 import { SIDES, signOf, type Side } from '../base/side.ts';
 import type { Fact } from '../ledger/fact.ts';
 import { TouchTracker, type TouchEvent, type TouchTrackerSnapshot } from '../touch/TouchTracker.ts';
+import type { AssistantLook } from './assistant/assistantBody.ts';
 import type { ShapesNow } from './clearance.ts';
 import { armOf } from './driveHands.ts';
 import type { HandState } from './handState.ts';
@@ -22,6 +23,7 @@ export interface TouchSight {
   readonly humpX: number;
   readonly humpY: number;
   readonly gone: readonly boolean[];
+  readonly assistant: AssistantLook;
 }
 
 interface Saved {
@@ -71,11 +73,11 @@ export class TouchWatch {
     const arms = { left: armOf(this.scene, 'left', sight.torsoX), right: armOf(this.scene, 'right', sight.torsoX) };
     const held = this.scene.things.map((_, k) => holderOf(sight.hands, k) !== null);
     const tucked = { left: sight.hands.left.tucked, right: sight.hands.right.tucked };
-    for (const { slot, zone, inside, x, y } of this.zones.step(step, sight.humpX, arms, tucked, held, sight.gone)) {
+    for (const { slot, zone, inside, x, y } of this.zones.step(step, sight.humpX, arms, tucked, held, sight.gone, sight.assistant)) {
       const surface = this.surfaces.upper[slot]!;
       facts.push(inside ? { kind: 'zone.entered', step, surface, zone, x, y } : { kind: 'zone.left', step, surface, zone });
     }
-    this.geometry.update(sight.torsoX, sight.humpX, sight.humpY, arms, tucked, sight.gone);
+    this.geometry.update(sight.torsoX, sight.humpX, sight.humpY, arms, tucked, sight.gone, sight.assistant);
     for (const event of this.tracker.step(this.geometry.capsules)) facts.push(this.factOf(step, event, sight));
     this.watchGrips(step, sight, facts);
     return facts;

@@ -97,7 +97,7 @@ export class Work {
   }
 
   /** What can be seen of the work now; call once per step, after the world has moved. */
-  observe(step: number, hands: Readonly<Record<Side, HandState>>, site: SitePoint, gone: readonly boolean[], offField: readonly boolean[]): FieldObservation {
+  observe(step: number, hands: Readonly<Record<Side, HandState>>, site: SitePoint, gone: readonly boolean[], offField: readonly boolean[], carriedOff: readonly boolean[]): FieldObservation {
     const { things } = this.scene;
     const speeds = things.map(({ body }, k) => this.speedOf(body, k));
     const needle = things.findIndex(({ kind }) => kind === 'needleSyringe');
@@ -116,8 +116,8 @@ export class Work {
       needle: { heldBy: needle < 0 ? null : holderOf(hands, needle), tipToSite: tip ? length(tip[0] - site.x, tip[1] - site.y) : Infinity, speed: needle < 0 ? 0 : speeds[needle]! },
       anaesthetic: this.anaesthetic,
       rubbishLeft: names((k) => things[k]!.rubbish && !gone[k]),
-      binned: names((k) => gone[k]!),
-      sharpsBinned: names((k) => gone[k]! && THING_SHAPES[things[k]!.kind].sharp),
+      binned: names((k) => gone[k]! && !carriedOff[k]),
+      sharpsBinned: names((k) => gone[k]! && !carriedOff[k] && THING_SHAPES[things[k]!.kind].sharp),
       dropped: names((k) => offField[k]! && !gone[k]),
     };
   }

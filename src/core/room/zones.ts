@@ -7,6 +7,7 @@ import type { Scene } from './scene.ts';
 import { isHidden } from './sight.ts';
 import type { Slot, Slots } from './surfaces.ts';
 import type { Arm } from './arm.ts';
+import type { AssistantLook } from './assistant/assistantBody.ts';
 
 /** Strands are looked at every so many steps; nothing crosses an edge by more than a few millimetres in that time. */
 const STRAND_EVERY_STEPS = 4;
@@ -41,10 +42,11 @@ export class ZoneWatch {
   }
 
   /** Changes of this step. `held` and `gone` are by thing. */
-  step(step: number, humpX: number, arms: Readonly<Record<Side, Arm>>, tucked: Readonly<Record<Side, boolean>>, held: readonly boolean[], gone: readonly boolean[]): readonly ZoneChange[] {
+  step(step: number, humpX: number, arms: Readonly<Record<Side, Arm>>, tucked: Readonly<Record<Side, boolean>>, held: readonly boolean[], gone: readonly boolean[], assistant: AssistantLook): readonly ZoneChange[] {
     this.changes = [];
     for (const side of SIDES) if (!tucked[side]) this.watchHand(side, humpX, arms[side]);
     this.scene.things.forEach((_, k) => this.watchThing(k, humpX, held[k]!, gone[k]!));
+    for (const side of SIDES) this.watchAssistant(side, humpX, assistant);
     if (step % STRAND_EVERY_STEPS === 0) {
       this.watchCord();
       for (const side of SIDES) this.watchDrape(side);
@@ -98,6 +100,15 @@ export class ZoneWatch {
     const overBed = ax > layout.crest.right.x + EDGE_M && ax < layout.crest.left.x - EDGE_M;
     const top = overBed ? levelAt(this.scene, humpX, ax) + REACH_OVER_M : -1;
     this.set(this.slots.sleeve[side].outerSleeve, 'overField', overBed && ay < top, !overBed || ay > top + BACK_M, ax, ay);
+  }
+
+  /** A bare hand low over the field is a risk, as the operator's own upper arm is. */
+  private watchAssistant(side: Side, humpX: number, { hands }: AssistantLook): void {
+    const { layout } = this.scene;
+    const { x, y, inPlane } = hands[side];
+    const over = inPlane && x > layout.crest.right.x + EDGE_M && x < layout.crest.left.x - EDGE_M;
+    const top = over ? levelAt(this.scene, humpX, x) + REACH_OVER_M : -1;
+    this.set(this.slots.assistant[side].hand, 'overField', over && y < top, !over || y > top + BACK_M, x, y);
   }
 
   private watchThing(k: number, humpX: number, held: boolean, gone: boolean): void {

@@ -7,7 +7,7 @@ import type { RoomPicture } from '../room/picture.ts';
 import type { RemedyStatus } from '../room/remedyStatus.ts';
 
 import type { Scenario } from '../scenario/schema.ts';
-import type { CueReport, RunResult } from './result.ts';
+import type { ChallengeReport, CueReport, RunResult } from './result.ts';
 
 export type { RemedyStatus };
 
@@ -52,6 +52,8 @@ export interface RunContract {
   readonly progress: FieldProgress;
   readonly breaks: readonly Break[];
   readonly cues: readonly CueReport[];
+  /** What the assistant spoke up about, and how it was answered. */
+  readonly challenges: readonly ChallengeReport[];
   readonly remedy: RemedyStatus | null;
   result(): RunResult;
   /** 16 hex digits over the whole state. */

@@ -1,4 +1,4 @@
-import type { RemedyId } from '../commands/command.ts';
+import type { AnswerId, RemedyId } from '../commands/command.ts';
 import type { Break } from '../ledger/break.ts';
 import type { FieldProgress } from '../procedure/observation.ts';
 import type { Side } from '../base/side.ts';
@@ -22,6 +22,20 @@ export interface CueReport {
   readonly step: number;
   readonly kind: string;
   readonly words: string;
+}
+
+/** One time that the assistant spoke up about a break, and what became of it. */
+export interface ChallengeReport {
+  /** Step at which it was first said. */
+  readonly step: number;
+  /** Number of the break. */
+  readonly break: number;
+  /** Everything that was said about it: a question, and when that was not answered the same with its reason. */
+  readonly said: readonly { readonly step: number; readonly words: string }[];
+  /** `stop`: thanked and stopped; `fine`: shrugged off; null while nobody answered. */
+  readonly answered: { readonly how: AnswerId; readonly step: number } | null;
+  /** Both hands came to rest within two seconds of the first words; null while those are not over. */
+  readonly stillInTime: boolean | null;
 }
 
 export interface HandlingReport {
@@ -63,6 +77,8 @@ export interface RunResult {
   readonly notices: readonly NoticeReport[];
   readonly remedies: readonly RemedyReport[];
   readonly cues: readonly CueReport[];
+  /** Empty in a run where nobody spoke up, or that was saved before an assistant could. */
+  readonly challenges: readonly ChallengeReport[];
   readonly progress: FieldProgress;
   readonly handling: HandlingReport;
 }

@@ -14,8 +14,9 @@ import { Room } from '../room/room.ts';
 import type { SettledState } from '../room/settle.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { RemedyStatus, RunContract, RunSnapshot, StepOutcome, TouchLine } from './contract.ts';
-import type { CueReport, RemedyReport, RunResult } from './result.ts';
+import type { ChallengeReport, CueReport, RemedyReport, RunResult } from './result.ts';
 import { handlingOf } from './handlingOf.ts';
+import { SpeakingUp } from './SpeakingUp.ts';
 import { touchLines, heldWords } from './words.ts';
 
 /** One attempt at a scenario. The only owner of the clock: nothing in the simulation moves but by `step`. */
@@ -25,6 +26,7 @@ export class Run implements RunContract {
   /** The part of the touch log from before the first step: every surface that is in the room. */
   readonly openingFacts: readonly Fact[];
   private readonly procedure: FieldProcedure;
+  private readonly speaking: SpeakingUp;
   private cueReports: CueReport[] = [];
   private remedyReports: RemedyReport[] = [];
   private remedyStart = 0;
@@ -45,6 +47,7 @@ export class Run implements RunContract {
     this.room = new Room(scenario, seed, settled);
     this.ledger = new Ledger(rulesInForce(scenario));
     this.procedure = new FieldProcedure(scenario);
+    this.speaking = new SpeakingUp(this.room, seed);
     this.openingFacts = this.room.openingFacts();
     for (const fact of this.openingFacts) this.take(fact);
   }
@@ -69,6 +72,10 @@ export class Run implements RunContract {
     return this.cueReports;
   }
 
+  get challenges(): readonly ChallengeReport[] {
+    return this.speaking.challenges;
+  }
+
   get remedy(): RemedyStatus | null {
     return this.room.remedies.status(this.room.hands, this.room.happenings.humpX);
   }
@@ -82,7 +89,8 @@ export class Run implements RunContract {
     const outcome = this.room.step(step, commands);
     for (const fact of outcome.facts) this.take(fact);
     this.procedure.observe(outcome.observation);
-    const cue = this.reportCues(step, outcome.cues);
+    const spoken = this.speaking.step(step, this.ledger.breaks, known, commands);
+    const cue = this.reportCues(step, [...outcome.cues, ...spoken]);
     if (!remedyBefore && this.room.remedies.active) this.remedyStart = step;
     this.count++;
     if (commands.some(({ type }) => type === 'run.end')) this.ended = true;
@@ -115,6 +123,7 @@ export class Run implements RunContract {
       notices: this.ledger.notices.map(({ step, breaks }) => ({ step, breaks })),
       remedies: this.remedyReports,
       cues: this.cueReports,
+      challenges: this.speaking.challenges,
       progress: this.procedure.progress,
       handling: handlingOf(this.room),
     };
@@ -126,6 +135,7 @@ export class Run implements RunContract {
     this.room.hashInto(hash);
     this.ledger.hashInto(hash);
     this.procedure.hashInto(hash);
+    this.speaking.hashInto(hash);
     return hash.digest();
   }
 
@@ -135,7 +145,7 @@ export class Run implements RunContract {
       step: this.count,
       parts: {
         room: this.room.save(), ledger: this.ledger.snapshot(), procedure: this.procedure.snapshot(),
-        cues: [...this.cueReports], remedies: [...this.remedyReports], remedyStart: this.remedyStart, ended: this.ended,
+        speaking: this.speaking.save(), cues: [...this.cueReports], remedies: [...this.remedyReports], remedyStart: this.remedyStart, ended: this.ended,
       },
     };
   }
@@ -147,6 +157,7 @@ export class Run implements RunContract {
     this.ledger.restore(parts['ledger'] as LedgerSnapshot);
     this.marks = null;
     this.procedure.restore(parts['procedure']);
+    this.speaking.restore(parts['speaking']);
     this.cueReports = [...(parts['cues'] as CueReport[])];
     this.remedyReports = [...(parts['remedies'] as RemedyReport[])];
     this.remedyStart = parts['remedyStart'] as number;

@@ -134,6 +134,12 @@ export const scenarioSchema = z.strictObject({
     })
     .prefault({}),
   probe: z.strictObject({ xM: z.number().min(-0.5).max(0.5).default(0.29), massKg: metres(0.05, 0.3, 0.15) }).prefault({}),
+  assistant: z
+    .strictObject({
+      skill: z.number().min(0).max(1).default(0.9).describe('0 comes too close, 1 keeps well clear'),
+      attentive: z.number().min(0).max(1).default(0.8).describe('how likely it is that a break which could be seen is seen and said, where coaching is spoken'),
+    })
+    .prefault({}),
   items: z.array(item).max(12).prefault([
     { id: 'gel', kind: 'gelPacket', xM: -0.31, rubbish: true },
     { id: 'anaesthetic', kind: 'syringe', xM: -1.02 },
@@ -163,7 +169,7 @@ export const scenarioSchema = z.strictObject({
     })
     .prefault({}),
   rulesOff: z.array(z.string()).default([]).describe('ids of rules of the rule book that this scenario does not judge'),
-  coaching: z.enum(['shown', 'silent']).default('silent'),
+  coaching: z.enum(['shown', 'spoken', 'silent']).default('silent'),
   rubric: rubricSchema.prefault({}),
   trains: z.array(z.enum(SKILLS)).max(SKILLS.length).default([]).describe('what it gives practice in'),
 });

@@ -2,9 +2,10 @@ import { signOf, type Side } from '../../../src/core/base/side.ts';
 import type { Command } from '../../../src/core/commands/command.ts';
 import type { Break } from '../../../src/core/ledger/break.ts';
 import type { FieldProgress } from '../../../src/core/procedure/observation.ts';
+import { lookOf, standingAt } from '../../../src/core/room/assistant/assistantBody.ts';
 import type { HandPicture, RoomPicture } from '../../../src/core/room/picture.ts';
 import type { RemedyStatus, RunContract, RunSnapshot, StepOutcome, TouchLine } from '../../../src/core/run/contract.ts';
-import type { CueReport, RunResult } from '../../../src/core/run/result.ts';
+import type { ChallengeReport, CueReport, RunResult } from '../../../src/core/run/result.ts';
 import type { Scenario } from '../../../src/core/scenario/schema.ts';
 
 interface FakeHand {
@@ -19,6 +20,7 @@ export class FakeRun implements RunContract {
   finished = false;
   breaks: Break[] = [];
   cues: CueReport[] = [];
+  challenges: ChallengeReport[] = [];
   remedy: RemedyStatus | null = null;
   /** What a hand takes hold of when it closes; null is nothing. */
   reach: Record<Side, string | null> = { left: null, right: null };
@@ -56,6 +58,7 @@ export class FakeRun implements RunContract {
       scenario: this.scenario,
       torsoX: 0,
       hands: { left: this.handPicture('left'), right: this.handPicture('right') },
+      assistant: lookOf(standingAt(1.65), 1.65),
       strands: [],
       items: [],
       patientOutline: [],
@@ -89,7 +92,7 @@ export class FakeRun implements RunContract {
 
   result(): RunResult {
     const handling = { pathM: { left: 0, right: 0 }, driftM: { left: 0, right: 0 }, dropped: [], measured: null };
-    return { steps: this.stepCount, breaks: this.breaks, words: {}, notices: [], remedies: [], cues: this.cues, progress: this.progress, handling };
+    return { steps: this.stepCount, breaks: this.breaks, words: {}, notices: [], remedies: [], cues: this.cues, challenges: this.challenges, progress: this.progress, handling };
   }
 
   hash(): string {

@@ -29,7 +29,7 @@ function resultOf(facts: readonly Fact[], steps: number): RunResult {
   const words = Object.fromEntries(ledger.surfaces.map((surface) => [surface.id, surface.words]));
   const remedies = facts.flatMap((fact): RemedyReport[] => (fact.kind === 'remedied' ? [{ remedy: fact.remedy, things: fact.things, startStep: fact.step - 20, endStep: fact.step }] : []));
   return {
-    steps, breaks: ledger.breaks, words, notices: ledger.notices, remedies, cues: [],
+    steps, breaks: ledger.breaks, words, notices: ledger.notices, remedies, cues: [], challenges: [],
     progress: { tasks: [], current: 'gel', hint: '', steadyShare: null, sharpsBinned: [] },
     handling: { pathM: { left: 0, right: 0 }, driftM: { left: 0, right: 0 }, dropped: [], measured: null },
   };

@@ -20,7 +20,7 @@ export function surface(id: string, kind: SurfaceKind, change: Partial<Surface> 
 const ROOM: readonly (readonly [string, SurfaceKind])[] = [
   ...['fingers', 'palm', 'back', 'cuff'].flatMap((part) => [[`gloveL#1:${part}`, 'glove'], [`gloveR#1:${part}`, 'glove']] as const),
   ['gown#1:lowerL', 'sleeve'], ['gown#1:lowerR', 'sleeve'], ['gown#1:front', 'gownFront'], ['arm:outerL', 'outerSleeve'], ['arm:outerR', 'outerSleeve'],
-  ['face:all', 'face'], ['railL:all', 'rail'], ['railR:all', 'rail'], ['pole:all', 'pole'], ['machine:all', 'machine'], ['bed:all', 'bed'],
+  ['face:all', 'face'], ['assistant:hand', 'bareHand'], ['railL:all', 'rail'], ['railR:all', 'rail'], ['pole:all', 'pole'], ['machine:all', 'machine'], ['bed:all', 'bed'],
   ['floor:all', 'floor'], ['tableEdge:all', 'tableEdge'], ['bin:all', 'bin'], ['table:all', 'kitTable'],
   ['patient:skin', 'patientSkin'], ['patient:prep', 'preparedSkin'], ['site#1:all', 'site'],
   ...[0, 1, 2, 3].map((k) => [`drape#1:${k}`, 'drapeTop'] as const), ['drape#1:under', 'drapeUnder'],

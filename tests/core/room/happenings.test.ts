@@ -45,7 +45,7 @@ describe('Cues', () => {
     const { run } = runOperator((op) => {
       op.wait(1);
       expect(op.run.room.happenings.itches(op.run.stepCount)).toBe(true);
-      op.send({ type: 'ask', request: 'wipeFace' }).wait(3.2);
+      op.send({ type: 'ask', request: 'wipeFace' }).wait(7);
     }, withCue('itch'));
     expect(run.room.happenings.itches(run.stepCount)).toBe(false);
   });

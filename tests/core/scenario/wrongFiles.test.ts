@@ -42,7 +42,7 @@ const SENTENCES: Readonly<Record<string, readonly [kind: string, path: string, m
   'a word for yes': ['wrongField', 'room.rails.left.up', 'room.rails.left.up is "yes"; allowed is true or false. Correct the file and open it again.'],
   'a rail of no kind': ['wrongField', 'room.rails.left', 'room.rails.left is true; allowed is an object in braces {}. Correct the file and open it again.'],
   'a drape that reaches nowhere': ['wrongField', 'drape.left.reach', 'drape.left.reach is "under"; allowed is "over" or "inside". Correct the file and open it again.'],
-  'coaching that is no choice': ['wrongField', 'coaching', 'coaching is "loud"; allowed is "shown" or "silent". Correct the file and open it again.'],
+  'coaching that is no choice': ['wrongField', 'coaching', 'coaching is "loud"; allowed is "shown", "spoken" or "silent". Correct the file and open it again.'],
   'items as an object': ['wrongField', 'items', 'items is an object; allowed is a list in brackets []. Correct the file and open it again.'],
   'too many cues': ['wrongField', 'cues', 'cues has 31 entries; allowed are 30 at most. Correct the file and open it again.'],
   'a cue of no kind': ['wrongField', 'cues[0].kind', 'cues[0].kind is "sneeze"; allowed is "patientTurns", "cough", "cordPulled" or "itch". Correct the file and open it again.'],

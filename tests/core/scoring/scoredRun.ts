@@ -35,7 +35,7 @@ interface Parts extends Partial<Omit<RunResult, 'progress' | 'handling'>> {
 export function runWith({ tasks = allTasks(), steadyShare = 0.9, sharpsBinned = [], driftM = { left: 0, right: 0 }, measured: measures = measured(), ...parts }: Parts = {}): RunResult {
   const progress = { tasks, current: 'finished', hint: '', steadyShare, sharpsBinned } as const;
   const handling = { pathM: { left: 12.5, right: 14 }, driftM, dropped: [], measured: measures };
-  return { steps: 14400, breaks: [], words: {}, notices: [], remedies: [], cues: [], progress, handling, ...parts };
+  return { steps: 14400, breaks: [], words: {}, notices: [], remedies: [], cues: [], challenges: [], progress, handling, ...parts };
 }
 
 /** A glove on a rail at 10 s, a major break, neither said nor put right; `parts` say what was otherwise. */

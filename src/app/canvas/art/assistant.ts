@@ -1,4 +1,4 @@
-import type { RoomPicture } from '../../../core/room/picture.ts';
+import type { RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { signOf, type Side } from '../../../core/base/side.ts';
 import { NO_MARKS, paintHand } from '../hand/paintHand.ts';
 import { HAND_SHAPES } from '../hand/poses.ts';
@@ -17,16 +17,26 @@ const FOLD = { line: CLOTHES_LINE, weight: 'h', alpha: 0.5 } as const;
 /** The assistant stands with folded hands; nothing of an assistant is sterile. The pen's frame is in metres. */
 export function paintAssistant(pen: Pen, picture: RoomPicture, shown: boolean): void {
   const cm = pen.in(scaling(0.01), shift(picture.scenario.room.assistantXM * 100, 0));
+  paintBody(cm, 0, shown);
+  for (const side of ['left', 'right'] as const) paintArm(cm, side, shown);
+}
+
+/** Legs, head and top of someone who bends down so far; the pen's frame is in centimetres, 0 at the midline. */
+export function paintBody(cm: Pen, stoopCm: number, shown: boolean): void {
   const mark = shown ? 'unsterile' : 'sterile';
   cm.ellipse(0, 1.2, 22, 1.2, { fill: FLOOR_SHADOW, alpha: 0.6 });
   for (const side of [-1, 1]) {
-    const leg = `M${side * 0.6} 84L${side * 2.6} 8L${side * 11.8} 8L${side * 16.2} 84Z`;
+    const leg = `M${side * 0.6} ${84 - stoopCm}L${side * 2.6} 8L${side * 11.8} 8L${side * 16.2} ${84 - stoopCm}Z`;
     cm.path(leg, { fill: CLOTHES_SHADE, line: CLOTHES_LINE });
     cm.path(`M${side * 1.8} 0C${side * 1.4} 5 ${side * 2.6} 9 ${side * 7} 9.2C${side * 11.6} 9 ${side * 13.8} 5 ${side * 13.4} 0Z`, { fill: '#EEF0F0', line: '#5E6A70' });
     cm.path(`M${side * 2} 2.4H${side * 13.4}`, { line: '#5E6A70', weight: 'h' });
     paintMark(cm, leg, mark);
-    cm.path(`M${side * 8} 78C${side * 8.6} 56 ${side * 8.2} 30 ${side * 7.6} 12`, FOLD);
+    cm.path(`M${side * 8} ${78 - stoopCm}C${side * 8.6} 56 ${side * 8.2} 30 ${side * 7.6} 12`, FOLD);
   }
+  paintTop(cm.in(shift(0, -stoopCm)), mark);
+}
+
+function paintTop(cm: Pen, mark: SurfaceMark): void {
   paintHead(cm.in(shift(0, 159)), ASSISTANT_FACE, 'sterile');
   cm.path(TOP, { fill: CLOTHES_SHADE, line: CLOTHES_LINE });
   cm.path('M-7 144L0 135L7 144C3 146 -3 146 -7 144Z', { fill: '#DDB596' });
@@ -34,7 +44,6 @@ export function paintAssistant(pen: Pen, picture: RoomPicture, shown: boolean): 
   cm.box(5, 118, 14, 128, { line: CLOTHES_LINE, weight: 'h' }, 0.6);
   cm.path('M-13 110C-10 104 -12 92 -14 78M12 112C10 104 12 90 13 78M-3 130C-4 118 -2 100 -3 80', FOLD);
   paintMark(cm, TOP, mark);
-  for (const side of ['left', 'right'] as const) paintArm(cm, side, shown);
 }
 
 /** Bare forearm and hand below a short sleeve. */

@@ -1,4 +1,5 @@
 import type { Side } from '../../../core/base/side.ts';
+import { lookOf, standingAt } from '../../../core/room/assistant/assistantBody.ts';
 import { solveArm } from '../../../core/room/arm.ts';
 import { layoutOf, type Point } from '../../../core/room/layout.ts';
 import { THING_SHAPES } from '../../../core/room/itemShapes.ts';
@@ -25,7 +26,7 @@ export function makeFixture(name: FixtureName): RoomPicture {
   const strands = [drapeOf(scenario, 'right'), drapeOf(scenario, 'left'), cordOf(scenario, items[0]!)];
   const marks = marksFor(name, strands, skin, scenario);
   return {
-    step: 0, scenario, torsoX, hands, strands, items,
+    step: 0, scenario, torsoX, hands, assistant: lookOf(standingAt(scenario.room.assistantXM), scenario.room.assistantXM), strands, items,
     patientOutline: layout.hump.map(([x, y]) => [x, y + layout.mattress.top]),
     skinX: Float64Array.from(skin, ([x]) => x), skinY: Float64Array.from(skin, ([, y]) => y),
     skinSurfaces: skin.slice(1).map((_, i) => `skin:${i}`),

@@ -39,7 +39,7 @@ export function labelPlaces(picture: RoomPicture): LabelPlace[] {
   add('kit table', room.kitTable.xM, room.kitTable.topM - 0.1, [[0, 70, 'centre']], ABOVE);
   add('bin', room.bin.xM, room.bin.rimM, ABOVE);
   add('ultrasound machine', room.machine.xM, 1.42, ABOVE);
-  add('assistant', room.assistantXM, 1.73, ABOVE);
+  add('assistant', picture.assistant.torsoX, 1.73 - picture.assistant.stoop, ABOVE);
   add('operator', picture.torsoX - 0.08, operator.faceM + 0.08, [[-46, -30, 'right']]);
   return places;
 }

@@ -54,7 +54,7 @@ export function lanesOf(timeline: Timeline, nearMisses: readonly NearMiss[]): re
   ];
 }
 
-const CUE_LABELS: Readonly<Record<string, string>> = { patientTurns: 'patient moves', cough: 'cough', cordPulled: 'cord pulled', itch: 'itch' };
+const CUE_LABELS: Readonly<Record<string, string>> = { patientTurns: 'patient moves', cough: 'cough', cordPulled: 'cord pulled', itch: 'itch', assistantSpeaks: 'assistant speaks' };
 
 /** Rows for spans that last at the same time, so that each is seen; what finds none lies in the last. */
 export function packRows(spans: readonly { readonly step: number; readonly toStep: number }[], rowsMax: number): readonly number[] {

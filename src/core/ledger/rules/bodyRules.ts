@@ -59,6 +59,34 @@ const bodyOnField: Rule = {
   stations: ['field'],
 };
 
+const againstBareHand: readonly Rule[] = SUBJECTS.map((subject) => ({
+  id: `${subject.id}-on-bare-hand`,
+  title: `${subject.words} against the assistant’s bare hand`,
+  statement: `The assistant’s hands and forearms are clean, not sterile; ${subject.words.toLowerCase()} that they touch is spoiled.`,
+  sentence: '{surface} against the {against}.',
+  triggers: [{ kind: 'touch', surfaces: subject.kinds, against: ['bareHand'], because: 'nature' }],
+  values: [],
+  severity: 'major',
+  remedies: subject.remedies,
+  source: commonBreaks,
+  mark: 'memory',
+  stations: ['field'],
+}));
+
+const bareHandOnField: Rule = {
+  id: 'bare-hand-on-field',
+  title: 'The assistant’s bare hand on the field',
+  statement: 'Someone who is not gowned and gloved keeps a distance from the field; where a bare hand or forearm touches it, the field is covered.',
+  sentence: '{against} on the {surface}.',
+  triggers: [{ kind: 'touch', surfaces: FIELD, against: ['bareHand'], because: 'nature' }],
+  values: [],
+  severity: 'major',
+  remedies: ['coverDrape'],
+  source: commonBreaks,
+  mark: 'memory',
+  stations: ['field'],
+};
+
 const touchesPreparedSkin: Rule = {
   id: 'prepared-skin-touched',
   title: 'Prepared skin touched by something unsterile',
@@ -67,7 +95,7 @@ const touchesPreparedSkin: Rule = {
   triggers: [{
     kind: 'touch',
     surfaces: PREPARED,
-    against: ['rail', 'pole', 'machine', 'bed', 'floor', 'tableEdge', 'bin', 'face', 'bareCord', 'sheathTail', 'outerSleeve'],
+    against: ['rail', 'pole', 'machine', 'bed', 'floor', 'tableEdge', 'bin', 'face', 'bareCord', 'sheathTail', 'outerSleeve', 'bareHand'],
     because: 'nature',
   }],
   values: [],
@@ -79,4 +107,4 @@ const touchesPreparedSkin: Rule = {
 };
 
 /** Touches with the operator's and the patient's own bodies. */
-export const BODY_RULES: readonly Rule[] = [...againstSkin, ...againstFace, ...againstUpperSleeve, bodyOnField, touchesPreparedSkin];
+export const BODY_RULES: readonly Rule[] = [...againstSkin, ...againstFace, ...againstUpperSleeve, ...againstBareHand, bareHandOnField, bodyOnField, touchesPreparedSkin];

@@ -143,6 +143,15 @@ export const FIELD_REMEDIES: readonly RemedyRow[] = [
     mark: 'derived',
   },
   {
+    id: 'assistantOnField',
+    row: null,
+    broken: 'The assistant’s bare hand or forearm on the field',
+    asked: 'Thank whoever saw it, lay a new sterile drape over the place and replace what lay there.',
+    practised: { rules: ['bare-hand-on-field'], remedies: ['coverDrape', 'replaceItem'], requests: ['stop'] },
+    source: fieldAnswers,
+    mark: 'derived',
+  },
+  {
     id: 'neverSterile',
     row: null,
     broken: 'Something touched a thing that was never sterile',

@@ -28,6 +28,7 @@ const KIND_WORDS: Readonly<Record<SurfaceKind, string>> = {
   item: 'an item',
   needle: 'a needle',
   cover: 'a cover',
+  bareHand: 'the assistant’s bare hand or forearm',
 };
 
 const ZONE_WORDS: Readonly<Record<Zone, string>> = {

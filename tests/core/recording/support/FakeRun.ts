@@ -3,10 +3,12 @@ import type { Command } from '../../../../src/core/commands/command.ts';
 import type { FieldProgress } from '../../../../src/core/procedure/observation.ts';
 import type { RoomPicture } from '../../../../src/core/room/picture.ts';
 import type { RunContract, RunSnapshot, StepOutcome } from '../../../../src/core/run/contract.ts';
-import type { RunResult } from '../../../../src/core/run/result.ts';
+import type { ChallengeReport, RunResult } from '../../../../src/core/run/result.ts';
 import { scenarioSchema, type Scenario } from '../../../../src/core/scenario/schema.ts';
 
 const PROGRESS: FieldProgress = { tasks: [], current: 'gel', hint: 'Put gel on the site.', steadyShare: null, sharpsBinned: [] };
+
+const CHALLENGE: ChallengeReport = { step: 7, break: 1, said: [{ step: 7, words: '“Did I see that right?”' }], answered: { how: 'fine', step: 9 }, stillInTime: false };
 
 /** A run without a room: its state is a mixture of all commands so far, so any change of them shows in every later hash. */
 export class FakeRun implements RunContract {
@@ -15,6 +17,7 @@ export class FakeRun implements RunContract {
   readonly progress = PROGRESS;
   readonly breaks = [];
   readonly cues = [];
+  readonly challenges = [];
   readonly remedy = null;
   readonly scenario: Scenario;
   readonly seed: number;
@@ -45,7 +48,7 @@ export class FakeRun implements RunContract {
     const still = { movements: 0, median: null, roughest: [] };
     const measured = { driftStep: { right: null, left: null }, drops: [{ thing: 'gel', step: 7 }], smoothness: { right: { movements: 1, median: -7.25, roughest: [{ step: 8, value: -7.25 }] }, left: still }, clearance: [] };
     const handling = { pathM: { right: this.way, left: 0.1 + 0.2 }, driftM: { right: 0, left: 0 }, dropped: [], measured };
-    return { steps: this.stepCount, breaks: [], words: { state: this.state }, notices: [], remedies: [], cues: [], progress: PROGRESS, handling };
+    return { steps: this.stepCount, breaks: [], words: { state: this.state }, notices: [], remedies: [], cues: [], challenges: [CHALLENGE], progress: PROGRESS, handling };
   }
 
   snapshot(): RunSnapshot {

@@ -1,0 +1,15 @@
+import type { AssistantDoing, AssistantPicture } from '../../core/room/picture.ts';
+
+const DOING_WORDS: Readonly<Record<AssistantDoing, string>> = {
+  waiting: 'The assistant waits.',
+  coming: 'The assistant is coming.',
+  reaching: 'The assistant reaches out.',
+  holdingCord: 'The assistant holds the cord.',
+  wipingFace: 'The assistant wipes your face.',
+  takingAway: 'The assistant takes something away.',
+  leaving: 'The assistant takes the hand back.',
+  stopped: 'The assistant stands still.',
+};
+
+/** What the assistant is at, as one sentence. */
+export const assistantInWords = ({ doing }: Pick<AssistantPicture, 'doing'>): string => DOING_WORDS[doing];

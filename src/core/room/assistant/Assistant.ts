@@ -1,0 +1,279 @@
+import type { StateHash } from '../../base/hash.ts';
+import { length } from '../../base/portableMath.ts';
+import { Rng } from '../../base/rng.ts';
+import { SIDES, type Side } from '../../base/side.ts';
+import { secondsToSteps } from '../../base/time.ts';
+import type { RequestId } from '../../commands/command.ts';
+import type { AssistantDoing } from '../picture.ts';
+import type { Scene } from '../scene.ts';
+import { copyState, lookOf, palmOf, restOf, standingAt, stanceFor, stepBody, stepLimb, type AssistantLook, type AssistantState } from './assistantBody.ts';
+import { clumsyDetour } from './cordPlace.ts';
+import { aimOf, arrived, continues, drop, newErrand } from './doing.ts';
+import type { AssistantDeeds, AssistantSight, Errand, ErrandKind } from './errand.ts';
+import { alongReach, planReach, shareOf } from './reachPath.ts';
+import { REPLIES } from './replies.ts';
+
+/** A simple reaction takes about 0.25 s (a general page on hand speed and reaction time); understanding words takes longer by up to this (s). */
+const REACTION_S = 0.25;
+const UNDERSTAND_S = 0.35;
+/** A body stands where it should once it is this near, in metres. */
+const STANDS_M = 0.04;
+/** Gap that a skilled assistant keeps to a glove while reaching: nearer than that the hand waits (m, palm to fingertips). */
+const KEEP_OFF_M = 0.19;
+/** Fingertips have arrived within this distance, in metres. */
+const ARRIVED_M = 0.012;
+/** So much of its way back a hand is out of the plane of bed and field. */
+const OUT_OF_PLANE = 0.75;
+
+interface Order {
+  readonly request: RequestId;
+  readonly thing: string;
+  readonly dueStep: number;
+}
+
+interface Saved {
+  readonly rng: number;
+  readonly state: AssistantState;
+  readonly errand: Errand | null;
+  readonly orders: readonly Order[];
+  readonly waiting: readonly Order[];
+  readonly stopped: boolean;
+  readonly carried: number;
+}
+
+/**
+ * The assistant: a person with bare hands who does what is asked, also when it is too early. Hands move along minimum-jerk reaches
+ * after what they go for, and grip by the solver. It judges nothing.
+ */
+export class Assistant {
+  readonly state: AssistantState;
+  /** Thing in a hand on its way out of the room, or −1. */
+  carried = -1;
+  private readonly rng: Rng;
+  private readonly skill: number;
+  private errand: Errand | null = null;
+  /** Heard and not yet understood, and understood but waiting for the errand before. */
+  private orders: Order[] = [];
+  private waiting: Order[] = [];
+  private stopped = false;
+  private said: string[] = [];
+
+  constructor(
+    private readonly scene: Scene,
+    seed: number,
+  ) {
+    this.rng = new Rng(seed ^ 0x5bd1e995);
+    this.skill = scene.scenario.assistant.skill;
+    this.state = standingAt(scene.scenario.room.assistantXM);
+  }
+
+  /** Hears a request; `thing` is the id of what it is about, or empty. */
+  ask(request: RequestId, thing: string, step: number): void {
+    this.orders.push({ request, thing, dueStep: step + secondsToSteps(REACTION_S + UNDERSTAND_S * this.rng.next()) });
+  }
+
+  look(): AssistantLook {
+    return lookOf(this.state, this.scene.scenario.room.assistantXM, this.doing());
+  }
+
+  /** The cord is held in a hand. */
+  get holdsCord(): boolean {
+    return this.errand?.kind === 'takeCord' && this.errand.phase === 'doing';
+  }
+
+  /** One step, before the world moves. */
+  step(sight: AssistantSight): AssistantDeeds {
+    this.said = [];
+    while (this.orders.length > 0 && this.orders[0]!.dueStep <= sight.step) this.obey(this.orders.shift()!, sight);
+    let done: Pick<AssistantDeeds, 'wiped' | 'tookAway'> = { wiped: false, tookAway: -1 };
+    if (!this.stopped) {
+      if (!this.errand) this.begin(sight);
+      if (this.errand) done = this.goOn(this.errand, sight);
+      else stepBody(this.state, this.scene.scenario.room.assistantXM, 0);
+      for (const side of SIDES) if (this.errand?.arm !== side || this.errand.phase === 'coming') this.rest(side);
+    }
+    this.drive();
+    return { said: this.said, ...done };
+  }
+
+  /** Opens the hand that holds the cord, at once. */
+  letGoOfCord(): void {
+    if (this.errand?.kind === 'takeCord') this.leave(this.errand, -1);
+  }
+
+  hashInto(hash: StateHash): void {
+    hash.addNumber(this.state.torsoX).addNumber(this.state.stoop).addInt(this.carried);
+    for (const side of SIDES) hash.addNumber(this.state.limbs[side].x).addNumber(this.state.limbs[side].y);
+  }
+
+  save(): unknown {
+    const saved: Saved = {
+      rng: this.rng.save(), state: copyState(this.state), errand: this.errand && { ...this.errand }, orders: [...this.orders], waiting: [...this.waiting],
+      stopped: this.stopped, carried: this.carried,
+    };
+    return saved;
+  }
+
+  restore(saved: unknown): void {
+    const s = saved as Saved;
+    this.rng.restore(s.rng);
+    Object.assign(this.state, copyState(s.state));
+    this.errand = s.errand && { ...s.errand };
+    this.orders = [...s.orders];
+    this.waiting = [...s.waiting];
+    this.stopped = s.stopped;
+    this.carried = s.carried;
+  }
+
+  private doing(): AssistantDoing {
+    if (this.stopped) return 'stopped';
+    if (!this.errand) return 'waiting';
+    const { kind, phase } = this.errand;
+    return phase === 'doing' ? AT_WORK[kind] : phase;
+  }
+
+  private obey(order: Order, sight: AssistantSight): void {
+    const { errand } = this;
+    const onCord = errand?.kind === 'takeCord' && errand.phase !== 'leaving' ? errand : null;
+    if (order.request === 'stop') {
+      this.stopped = true;
+      this.waiting = [];
+      return;
+    }
+    const wasStopped = this.stopped;
+    this.stopped = false;
+    if (order.request === 'letGo') {
+      if (onCord) this.leave(onCord, sight.step);
+      else this.said.push(REPLIES.holdNothing);
+    } else if (order.request === 'giveSlack') {
+      if (this.holdsCord) this.giveSlack(errand!, sight);
+      else this.said.push(REPLIES.holdNothing);
+    } else if (order.request === 'takeCord') {
+      if (!onCord) this.waiting.push(order);
+    } else if (onCord) this.said.push(REPLIES.cordInHand);
+    else {
+      if (wasStopped && errand && errand.phase !== 'leaving') this.leave(errand, sight.step);
+      this.waiting.push(order);
+    }
+  }
+
+  private giveSlack(errand: Errand, { step, torsoX }: AssistantSight): void {
+    errand.slackM = Math.min(SLACK_MOST_M, errand.slackM + SLACK_M);
+    errand.path = this.plan(errand, step, aimOf(this.scene, errand, torsoX));
+  }
+
+  private begin(sight: AssistantSight): void {
+    const order = this.waiting.shift();
+    if (!order) return;
+    const errand = newErrand(this.scene, order.request as ErrandKind, order.thing, this.state, sight);
+    if (!errand) this.said.push(REPLIES.nothingToTake);
+    else this.errand = errand;
+  }
+
+  private goOn(errand: Errand, sight: AssistantSight): Pick<AssistantDeeds, 'wiped' | 'tookAway'> {
+    const { state, scene } = this;
+    const aim = aimOf(scene, errand, sight.torsoX);
+    const stance = stanceFor(aim[0], aim[1], errand.way);
+    if (errand.phase === 'coming') {
+      stepBody(state, stance.x, stance.stoop);
+      if (Math.abs(stance.x - state.torsoX) < STANDS_M && state.stoop === stance.stoop) this.reach(errand, sight, aim);
+      return NOTHING;
+    }
+    if (errand.phase === 'leaving') return this.goBack(errand, sight.step);
+    stepBody(state, stance.x, stance.stoop);
+    const goal = errand.via ?? aim;
+    if (errand.phase === 'reaching' && this.mustWait(errand.arm, sight)) errand.path = { ...errand.path!, startStep: errand.path!.startStep + 1 };
+    const [x, y] = alongReach(errand.path!, sight.step, goal[0], goal[1]);
+    stepLimb(state, errand.arm, x, y, false);
+    if (errand.phase === 'doing') {
+      if (continues(scene, errand, sight.step)) return NOTHING;
+      const wiped = errand.kind === 'wipeFace';
+      this.leave(errand, sight.step);
+      return { wiped, tookAway: -1 };
+    }
+    const limb = state.limbs[errand.arm];
+    if (shareOf(errand.path!, sight.step) < 1 || length(limb.x - goal[0], limb.y - goal[1]) > ARRIVED_M) return NOTHING;
+    if (errand.via) {
+      errand.via = null;
+      errand.path = this.plan(errand, sight.step, aim);
+    } else this.arrive(errand, sight);
+    return NOTHING;
+  }
+
+  private reach(errand: Errand, sight: AssistantSight, aim: readonly [number, number]): void {
+    errand.phase = 'reaching';
+    // The face lies behind the plane of bed and field, and so does the way of the hand to it.
+    this.state.limbs[errand.arm].inPlane = errand.kind !== 'wipeFace';
+    errand.via = errand.kind === 'takeCord' ? clumsyDetour(this.scene, this.skill, this.rng.next(), this.rng.next()) : null;
+    errand.path = this.plan(errand, sight.step, errand.via ?? aim);
+  }
+
+  private arrive(errand: Errand, { step, torsoX }: AssistantSight): void {
+    errand.phase = 'doing';
+    errand.since = step;
+    arrived(this.scene, errand);
+    if (errand.kind === 'takeAway') this.carried = errand.thing;
+    errand.path = this.plan(errand, step, aimOf(this.scene, errand, torsoX));
+  }
+
+  private leave(errand: Errand, step: number): void {
+    drop(this.scene, errand);
+    errand.phase = 'leaving';
+    errand.via = null;
+    errand.path = this.plan(errand, step, restOf(this.state, errand.arm));
+    // What is carried out goes with the hand, before the plane of bed and field.
+    if (this.carried >= 0) this.state.limbs[errand.arm].inPlane = false;
+  }
+
+  private goBack(errand: Errand, step: number): Pick<AssistantDeeds, 'wiped' | 'tookAway'> {
+    const limb = this.state.limbs[errand.arm];
+    const [x, y] = alongReach(errand.path!, step, ...restOf(this.state, errand.arm));
+    stepLimb(this.state, errand.arm, x, y, true);
+    const share = shareOf(errand.path!, step);
+    if (share > OUT_OF_PLANE) limb.inPlane = false;
+    if (share < 1) return NOTHING;
+    const tookAway = this.carried;
+    this.carried = -1;
+    this.errand = null;
+    return { wiped: false, tookAway };
+  }
+
+  private plan(errand: Errand, step: number, to: readonly [number, number]): NonNullable<Errand['path']> {
+    const { x, y } = this.state.limbs[errand.arm];
+    return planReach(this.rng, this.skill, step, [x, y], to);
+  }
+
+  private rest(side: Side): void {
+    this.state.limbs[side].inPlane = false;
+    stepLimb(this.state, side, ...restOf(this.state, side), true);
+  }
+
+  /** A glove is close: the hand waits, the sooner the more skilled. */
+  private mustWait(arm: Side, { hands }: AssistantSight): boolean {
+    const { world } = this.scene;
+    const limb = this.state.limbs[arm];
+    if (!limb.inPlane) return false;
+    return SIDES.some((side) => {
+      const body = this.scene.hands[side];
+      return !hands[side].tucked && length(world.bodyX[body]! - limb.x, world.bodyY[body]! - limb.y) < KEEP_OFF_M * this.skill;
+    });
+  }
+
+  /** Sends the bodies of the hands where the hands are, and what they carry with them. */
+  private drive(): void {
+    const { world, assistantHands, things } = this.scene;
+    for (const side of SIDES) {
+      const { x, y, c, s } = palmOf(this.state.limbs[side]);
+      world.driveBody(assistantHands[side], x, y, c, s);
+    }
+    if (this.carried < 0 || !this.errand) return;
+    const { x, y, c, s } = this.state.limbs[this.errand.arm];
+    world.teleportBody(things[this.carried]!.body, x, y, c, s);
+  }
+}
+
+const AT_WORK = { takeCord: 'holdingCord', wipeFace: 'wipingFace', takeAway: 'takingAway' } as const;
+const NOTHING = { wiped: false, tookAway: -1 } as const;
+/** Cord given back at one request, and in all (m). */
+const SLACK_M = 0.05;
+const SLACK_MOST_M = 0.15;

@@ -1,0 +1,69 @@
+import { secondsToSteps } from '../../base/time.ts';
+import { SIDES, type Side } from '../../base/side.ts';
+import type { Scene } from '../scene.ts';
+import type { AssistantState } from './assistantBody.ts';
+import { cordWay, hangingNode, holdPoint } from './cordPlace.ts';
+import type { AssistantSight, Errand, ErrandKind } from './errand.ts';
+
+/** How long wiping takes, and closing the hand on a thing (s); common practice. */
+const WIPE_S = 1.2;
+const TAKE_S = 0.3;
+/** Pull at which the cord slips out of a bare hand, in newtons, and share by which a new pull enters the one that counts (about 0.1 s). */
+const GRIP_N = 12;
+const PULL_BLEND = 0.08;
+/** How far beside the middle of the face a cheek is wiped, in metres. */
+const CHEEK_M = 0.05;
+
+/** Begins an errand, or null where there is nothing to be done. */
+export function newErrand(scene: Scene, kind: ErrandKind, thing: string, { torsoX }: AssistantState, sight: AssistantSight): Errand | null {
+  const errand = (way: 1 | -1, of: { node?: number; thing?: number } = {}): Errand => ({
+    kind, phase: 'coming', arm: way > 0 ? 'right' : 'left', way, path: null, via: null, node: of.node ?? -1, thing: of.thing ?? -1, since: sight.step, slackM: 0, pullN: 0,
+  });
+  if (kind === 'takeCord') return errand(cordWay(scene), { node: hangingNode(scene) });
+  if (kind === 'wipeFace') return errand(torsoX >= sight.torsoX ? 1 : -1);
+  const k = toTakeAway(scene, thing, torsoX, sight);
+  return k < 0 ? null : errand(scene.world.bodyX[scene.things[k]!.body]! >= 0 ? 1 : -1, { thing: k });
+}
+
+/** The named thing, or the nearest, of those that lie off the field; −1 when there is none. Nobody takes the probe off its cord. */
+function toTakeAway(scene: Scene, id: string, torsoX: number, { gone, offField, hands }: AssistantSight): number {
+  const isHeld = (k: number): boolean => SIDES.some((side) => hands[side].hold?.kind === 'thing' && hands[side].hold.thing === k);
+  let best = -1;
+  const gap = (k: number): number => Math.abs(scene.world.bodyX[scene.things[k]!.body]! - torsoX);
+  scene.things.forEach((thing, k) => {
+    if (k === 0 || gone[k] || !offField[k] || isHeld(k) || (id && thing.id !== id)) return;
+    if (best < 0 || gap(k) < gap(best)) best = k;
+  });
+  return best;
+}
+
+/** Where the fingertips go now. `operatorX` is the middle of the operator, whose face may be wiped. */
+export function aimOf(scene: Scene, errand: Errand, operatorX: number): readonly [number, number] {
+  const { world } = scene;
+  if (errand.kind === 'takeCord') return errand.phase === 'doing' ? holdPoint(scene, errand.slackM) : [world.x[errand.node]!, world.y[errand.node]!];
+  if (errand.kind === 'wipeFace') return [operatorX + errand.way * CHEEK_M, scene.scenario.operator.faceM];
+  const { body } = scene.things[errand.thing]!;
+  return [world.bodyX[body]!, world.bodyY[body]!];
+}
+
+/** The hand is there: it takes hold. */
+export function arrived(scene: Scene, errand: Errand): void {
+  const { world, assistantHands, things } = scene;
+  if (errand.kind === 'takeCord') world.gripNode(assistantHands[errand.arm], errand.node, Infinity);
+  if (errand.kind === 'takeAway') world.setBodyEnabled(things[errand.thing]!.body, false);
+}
+
+/** Whether there is more to do at the goal; looks after what is held. */
+export function continues(scene: Scene, errand: Errand, step: number): boolean {
+  if (errand.kind !== 'takeCord') return step - errand.since < secondsToSteps(errand.kind === 'wipeFace' ? WIPE_S : TAKE_S);
+  if (!holdsNode(scene, errand.arm, errand.node)) return false;
+  errand.pullN += (scene.world.holdForce(errand.node) - errand.pullN) * PULL_BLEND;
+  return errand.pullN <= GRIP_N;
+}
+
+/** Opens the hand. */
+export function drop(scene: Scene, errand: Errand): void {
+  if (errand.kind === 'takeCord' && holdsNode(scene, errand.arm, errand.node)) scene.world.releaseNode(errand.node);
+}
+
+const holdsNode = ({ world, assistantHands }: Scene, arm: Side, node: number): boolean => world.holderOf(node) === assistantHands[arm];
