@@ -87,6 +87,8 @@ export class TouchHands extends RoomHands {
   private async slide(places: Record<Side, Place>): Promise<void> {
     this.fingers = places;
     await this.send('touchMove', [places.right, places.left]);
+    // The browser hands movements of fingers to the page at its next frame, before what was asked of that frame.
+    await this.room.page.evaluate(() => new Promise((resolve) => requestAnimationFrame(resolve)));
   }
 
   private async lift(): Promise<void> {
