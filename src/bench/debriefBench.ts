@@ -2,7 +2,8 @@
  * Cost of a debrief: opening a long run, going to any instant, memory, and what-if.
  * Run: npm run bench -- debrief [--json] [--seconds 900] [--seed 7]
  * Opening plays the run once more, so it is told as a share of the run's own length and of plain stepping, timed just before in the
- * same process.
+ * same process on the first minute, which is also recorded and verified. A longer run is opened from its commands alone.
+ * `allMB` is what a debrief keeps once it is opened, `readMB` what it keeps once lanes and suggestion have been read.
  */
 import { readFileSync } from 'node:fs';
 import { setFlagsFromString } from 'node:v8';
@@ -24,6 +25,11 @@ import { BusyHands } from './busyHands.ts';
 import { touchLog } from './touchLog.ts';
 
 const TOUCHES = 10_000;
+/** Length of the run that is recorded whole, in seconds. */
+const RECORDED_SECONDS = 60;
+/** Opening a longer run says how far it is. */
+const LONG_STEPS = 120 * STEPS_PER_SECOND;
+let told = 0;
 const MB = 1e6;
 
 const option = (name: string, fallback: number): number => {
@@ -49,10 +55,13 @@ function scenarioOf(file: string) {
   return read.value;
 }
 
+const SCENARIO = scenarioOf('quiet-room');
+const header = runHeader({ runId: 'bench', engine: 'bench', scenario: SCENARIO, seed: SCENARIO.seed, startedAt: '2026-01-01T00:00:00.000Z' });
+
+/** A run that was played and recorded: what opening it costs beside this, and whether it is verified. */
 function record(seconds: number, seed: number): { readonly file: RunFile; readonly cpuMs: number } {
-  const scenario = scenarioOf('quiet-room');
-  const run = new Run(scenario);
-  const recorder = new Recorder(runHeader({ runId: 'bench', engine: 'bench', scenario, seed: scenario.seed, startedAt: '2026-01-01T00:00:00.000Z' }));
+  const run = new Run(SCENARIO);
+  const recorder = new Recorder(header);
   const hands = new BusyHands(seed);
   const last = Math.round(seconds * STEPS_PER_SECOND) - 1;
   const { cpuMs } = timed(() => {
@@ -65,12 +74,28 @@ function record(seconds: number, seed: number): { readonly file: RunFile; readon
   return { file: recorder.finish(run), cpuMs };
 }
 
+/** The commands of a long run as a recording without hashes and result: the hands need no room to choose, so it is played only once. */
+function commandsAlone(seconds: number, seed: number): RunFile {
+  const hands = new BusyHands(seed);
+  const steps = Math.round(seconds * STEPS_PER_SECOND);
+  const commands = Array.from({ length: steps }, (_, step) => ({ step, commands: hands.at(step) })).filter((one) => one.commands.length > 0);
+  return { header, steps, commands, hashes: [], result: null, score: null };
+}
+
 /** Bytes in use once everything that is not needed is gone. */
 function memory(): number {
   setFlagsFromString('--expose-gc');
   for (let k = 0; k < 3; k++) (runInNewContext('gc') as () => void)();
   const { heapUsed, arrayBuffers } = process.memoryUsage();
   return heapUsed + arrayBuffers;
+}
+
+/** A line for every tenth of a long run, beside the figures. */
+function progress(steps: number, all: number, ms: number): void {
+  const tenth = Math.floor((10 * steps) / all);
+  if (all <= LONG_STEPS || tenth === told) return;
+  told = tenth;
+  console.error(`opening: ${tenth * 10} % after ${(ms / 1000).toFixed(0)} s`);
 }
 
 function opening(file: RunFile) {
@@ -82,6 +107,7 @@ function opening(file: RunFile) {
     for (const news of traceRun(file, (scenario, seed) => new Run(scenario, seed))) {
       debrief.take(structuredClone(news));
       firstMs ||= performance.now() - start;
+      progress(news.chunk?.steps ?? 0, file.steps, performance.now() - start);
     }
     debrief.end();
   });
@@ -110,23 +136,27 @@ function whatIfTimes(log: RunLog, seed: number): { readonly ms: number; readonly
 
 const seconds = option('seconds', 900);
 const seed = option('seed', 7);
-const { file, cpuMs: plainCpuMs } = record(seconds, seed);
-const { debrief, ms, cpuMs, firstMs, bytes } = opening(file);
+const recorded = record(Math.min(seconds, RECORDED_SECONDS), seed);
+const brief = opening(recorded.file);
+const { debrief, ms, firstMs, bytes } = seconds <= RECORDED_SECONDS ? brief : opening(commandsAlone(seconds, seed));
 const seeks = seeking(debrief, seed);
 const log = debrief.log!;
+const opened = memory();
 const index = timed(() => timeline(log)).ms;
 const found = timed(() => suggestion(log)).ms;
+const readBytes = bytes + memory() - opened;
 const generated: RunLog = { ...log, facts: touchLog(log.facts.filter(({ kind, step }) => kind === 'surface.added' && step === 0), TOUCHES, 900 * STEPS_PER_SECOND, seed), steps: 900 * STEPS_PER_SECOND };
 const changes = whatIfTimes(generated, seed);
 const figures = {
   seconds,
   openingSeconds: ms / 1000,
   openingShareOfRun: ms / 1000 / seconds,
-  openingOverPlainSteps: cpuMs / plainCpuMs,
+  openingOverPlainSteps: brief.cpuMs / recorded.cpuMs,
   firstPictureMs: firstMs,
-  verified: debrief.verification?.verdict === 'verified',
+  verified: brief.debrief.verification?.verdict === 'verified',
   traceMB: debrief.trace.bytes / MB,
   allMB: bytes / MB,
+  readMB: readBytes / MB,
   touches: log.facts.filter(({ kind }) => kind === 'touch.began').length,
   seekMedianMs: quantile(seeks, 0.5),
   seekP99Ms: quantile(seeks, 0.99),

@@ -54,9 +54,10 @@ export class DebriefOfRun implements DebriefSource {
     else this.log = this.logOf(steps, result, complete);
   }
 
+  /** While facts still come, a log has its own list of those so far. */
   private logOf(steps: number, result: RunResult, complete: boolean): RunLog {
     const { header, commands } = this.file;
-    return { scenario: header.scenario, facts: [...this.trace.facts], commands, result, steps, complete };
+    return { scenario: header.scenario, facts: complete ? this.trace.facts : [...this.trace.facts], commands, result, steps, complete };
   }
 
   /** Nothing more comes. */

@@ -21,8 +21,9 @@ export class MarkHistory {
   private causesSeen = 0;
   private touched = new Set<string>();
 
-  constructor(rules: readonly Rule[]) {
-    this.ledger = new Ledger(rules);
+  /** @param keeps causes that its ledger keeps for whoever reads it; for the marks those of the last step are enough */
+  constructor(rules: readonly Rule[], private readonly keeps: 'allCauses' | 'lastStep' = 'allCauses') {
+    this.ledger = new Ledger(rules, keeps);
   }
 
   /** Takes in all facts of one or more further steps. */
@@ -83,6 +84,7 @@ export class MarkHistory {
       changed = true;
     }
     this.touched.clear();
+    if (this.keeps === 'lastStep') this.causesSeen = 0;
     if (!changed) return;
     if (this.changes[this.changes.length - 1] !== step) this.changes.push(step);
     this.known = { from: 0, before: 0, marks: this.known.marks };

@@ -34,7 +34,7 @@ export class Trace implements TraceView {
   private shown: RoomPicture | null = null;
 
   constructor(readonly scenario: Scenario) {
-    this.history = new MarkHistory(rulesInForce(scenario));
+    this.history = new MarkHistory(rulesInForce(scenario), 'lastStep');
   }
 
   /** Adds the next chunk. */

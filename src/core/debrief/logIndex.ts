@@ -23,7 +23,13 @@ export interface LogIndex {
   readonly touchOf: ReadonlyMap<number, TouchMark>;
   /** Step at which a touch first spoiled something, which may be long after it began; absent when it never did. */
   readonly spoiledAt: ReadonlyMap<number, number>;
+  /** Largest number of a touch. */
+  readonly lastTouch: number;
+  /** Comings and goings, in order. */
+  readonly zoneFacts: readonly ZoneFact[];
 }
+
+type ZoneFact = Extract<Fact, { kind: 'zone.entered' | 'zone.left' }>;
 
 const known = new WeakMap<RunLog, LogIndex>();
 
@@ -51,7 +57,9 @@ function makeIndex(log: RunLog): LogIndex {
   const spoiledAt = new Map<number, number>();
   for (const { touch, step } of ledger.causes) if (touch !== null && !spoiledAt.has(touch)) spoiledAt.set(touch, step);
   const touches = touchMarks(log, surfaces, retired, spoiledAt);
-  return { rules, ledger, history, surfaces, retired, touches, touchOf: new Map(touches.map((touch) => [touch.touch, touch])), spoiledAt };
+  const lastTouch = touches.reduce((largest, { touch }) => Math.max(largest, touch), 0);
+  const zoneFacts = log.facts.filter((fact): fact is ZoneFact => fact.kind === 'zone.entered' || fact.kind === 'zone.left');
+  return { rules, ledger, history, surfaces, retired, touches, touchOf: new Map(touches.map((touch) => [touch.touch, touch])), spoiledAt, lastTouch, zoneFacts };
 }
 
 type Began = Extract<Fact, { kind: 'touch.began' }>;

@@ -1,11 +1,8 @@
-import { assert } from '../base/assert.ts';
-import type { Fact } from '../ledger/fact.ts';
 import type { Ledger } from '../ledger/Ledger.ts';
 import type { Reach } from '../ledger/surface.ts';
-import { insertRemedy, removeFacts, removeTouch } from '../ledger/whatIf.ts';
 import type { RemedyReport, RunResult } from '../run/result.ts';
 import { scoreOf } from '../scoring/scoreRun.ts';
-import { replayChanged } from './ledgerRestarts.ts';
+import { ledgerAfter } from './changedLedger.ts';
 import { indexOf, surfaceOf } from './logIndex.ts';
 import type { RunLog } from './runLog.ts';
 import { wholeOf } from './surfaceWords.ts';
@@ -14,28 +11,15 @@ import type { Change, Spared, WhatIfOutcome } from './whatIfTypes.ts';
 /** What the run would have come to with one thing otherwise, all movements being the same. */
 export function whatIf(log: RunLog, change: Change): WhatIfOutcome {
   const { ledger: was } = indexOf(log);
-  const is = ledgerAfter(log, change);
+  const is = ledgerOf(log, change);
   const result = resultOf(log, change, is);
   return { change, breaks: is.breaks, reach: farthest(is), ...fates(log, was, is), result, score: scoreOf(result, log.scenario) };
 }
 
 /** Its reach alone, which is found faster. */
-export const reachAfter = (log: RunLog, change: Change): Reach => farthest(ledgerAfter(log, change));
+export const reachAfter = (log: RunLog, change: Change): Reach => farthest(ledgerOf(log, change));
 
-const ledgerAfter = (log: RunLog, change: Change): Ledger => (change.kind === 'nothing' ? indexOf(log).ledger : replayChanged(log, changedFacts(log, change)));
-
-function changedFacts(log: RunLog, change: Exclude<Change, { kind: 'nothing' }>): readonly Fact[] {
-  const { ledger } = indexOf(log);
-  switch (change.kind) {
-    case 'undoTouch':
-      return removeTouch(log.facts, change.touch);
-    case 'undoBreak':
-      assert(ledger.breaks[change.number - 1] !== undefined, `break ${change.number} in the log`);
-      return removeFacts(log.facts, ledger.rootFacts(change.number));
-    case 'remedy':
-      return insertRemedy(log.facts, change);
-  }
-}
+const ledgerOf = (log: RunLog, change: Change): Ledger => (change.kind === 'nothing' ? indexOf(log).ledger : ledgerAfter(log, change));
 
 const REACHES: readonly Reach[] = ['none', 'field', 'device', 'site'];
 

@@ -33,15 +33,21 @@ export class Ledger {
   private readonly rules: RuleIndex;
   private state: LedgerState = emptyState();
 
-  /** `rules`: those that the scenario judges (`rulesInForce`). */
-  constructor(rules: readonly Rule[] = RULE_BOOK) {
+  /**
+   * @param rules those that the scenario judges (`rulesInForce`)
+   * @param keeps causes of the whole log, or only of the last step: a long log has tens of thousands, which not everyone reads
+   */
+  constructor(rules: readonly Rule[] = RULE_BOOK, private readonly keeps: 'allCauses' | 'lastStep' = 'allCauses') {
     this.rules = new RuleIndex(rules);
   }
 
   apply(fact: Fact): void {
     const { state, rules } = this;
     if (fact.step < state.step) assert(false, `facts in order of steps: ${fact.kind} at ${fact.step} after ${state.step}`);
-    if (fact.step > state.step) forgetEnded(state);
+    if (fact.step > state.step) {
+      forgetEnded(state);
+      if (this.keeps === 'lastStep' && state.causes.length > 0) state.causes = [];
+    }
     state.step = fact.step;
     switch (fact.kind) {
       case 'surface.added':
@@ -89,7 +95,7 @@ export class Ledger {
     return this.state.notices;
   }
 
-  /** Every edge of the graph of causes, in order. */
+  /** Every edge of the graph of causes, in order, as far as they are kept. */
   get causes(): readonly Cause[] {
     return this.state.causes;
   }
@@ -138,7 +144,9 @@ export class Ledger {
 
   /** Places in the log (from 0) of the facts that are the roots of a break. */
   rootFacts(number: number): readonly number[] {
-    return [...new Set(this.state.causes.flatMap((cause) => (cause.rule !== null && cause.break === number ? [cause.fact] : [])))];
+    const places = new Set<number>();
+    for (const { rule, break: known, fact } of this.state.causes) if (rule !== null && known === number) places.add(fact);
+    return [...places];
   }
 
   /** Plain data to go on from. */

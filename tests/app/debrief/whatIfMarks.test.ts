@@ -6,7 +6,7 @@ import type { RunLog } from '../../../src/core/debrief/runLog.ts';
 import { whatIf } from '../../../src/core/debrief/whatIf.ts';
 import type { Change } from '../../../src/core/debrief/whatIfTypes.ts';
 import type { Fact } from '../../../src/core/ledger/fact.ts';
-import { insertRemedy, removeTouch } from '../../../src/core/ledger/whatIf.ts';
+import { insertRemedy, removeTouch } from '../../core/ledger/plainWhatIf.ts';
 import { rulesInForce } from '../../../src/core/ledger/rules/ruleBook.ts';
 import type { RoomPicture } from '../../../src/core/room/picture.ts';
 import { log } from '../../core/ledger/log.ts';

@@ -1,14 +1,17 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { breakGraph, causesOf, chainTo } from '../../../src/core/debrief/causeGraph.ts';
-import { replayChanged } from '../../../src/core/debrief/ledgerRestarts.ts';
+import { ledgerAfter } from '../../../src/core/debrief/changedLedger.ts';
 import { indexOf } from '../../../src/core/debrief/logIndex.ts';
 import { MarkHistory } from '../../../src/core/debrief/MarkHistory.ts';
 import { whatIf } from '../../../src/core/debrief/whatIf.ts';
 import type { Fact } from '../../../src/core/ledger/fact.ts';
 import { Ledger } from '../../../src/core/ledger/Ledger.ts';
+import type { LedgerSnapshot } from '../../../src/core/ledger/ledgerSnapshot.ts';
 import { rulesInForce } from '../../../src/core/ledger/rules/ruleBook.ts';
-import { insertRemedy, removeTouch } from '../../../src/core/ledger/whatIf.ts';
+import type { Change } from '../../../src/core/debrief/whatIfTypes.ts';
+import type { RunLog } from '../../../src/core/debrief/runLog.ts';
+import { insertRemedy, removeFacts, removeTouch } from '../ledger/plainWhatIf.ts';
 import { NEVER_IDS, episodes, logs, touchLog, type Episode } from '../ledger/generatedLog.ts';
 import { runLog, SCENARIO } from './runLogs.ts';
 
@@ -173,19 +176,50 @@ describe('for any log', () => {
     );
   });
 
-  it('starting from a kept state comes to the same as starting from the beginning', () => {
-    const facts = oneAfterAnother(fc.sample(logs, { ...RUNS, numRuns: 150 }));
-    expect(facts.length, 'long enough for several states').toBeGreaterThan(2000);
-    const log = runLog(facts);
-    const touches = facts.flatMap((fact) => (fact.kind === 'touch.began' ? [fact.touch] : []));
-    for (let k = 0; k < touches.length; k += 97) {
-      const without = removeTouch(facts, touches[k]!);
-      const fresh = new Ledger(RULES);
-      for (const fact of without) fresh.apply(fact);
-      expect(replayChanged(log, without).snapshot()).toEqual(fresh.snapshot());
-    }
+  it('what-if comes to the same state as replaying the whole changed log', () => {
+    let otherwise = 0;
+    const compare = (log: RunLog, change: Changed): void => {
+      const is = ledgerAfter(log, change).snapshot();
+      expect(is).toEqual(replayed(plainly(log, change)));
+      if (JSON.stringify(is.breaks) !== JSON.stringify(log.result.breaks)) otherwise++;
+    };
+    fc.assert(
+      fc.property(logs, fc.nat(), fc.integer({ min: 0, max: 400 }), fc.constantFrom('gloveL#1', 'gel#1', 'cord#1', 'probe#1', 'drape#1'), (facts, pick, step, thing) => {
+        const log = runLog(facts);
+        for (const change of changesOf(log, pick, step, thing)) compare(log, change);
+      }),
+      RUNS,
+    );
+    const long = runLog(oneAfterAnother(fc.sample(logs, { ...RUNS, numRuns: 150 })));
+    expect(long.facts.length, 'long enough for several states to start from').toBeGreaterThan(2000);
+    for (let k = 0; k < 40; k++) for (const change of changesOf(long, k * 97, Math.floor((k * long.steps) / 40), k % 2 === 0 ? 'gel#1' : 'gloveL#1')) compare(long, change);
+    expect(otherwise).toBeGreaterThan(200);
   });
 });
+
+type Changed = Exclude<Change, { kind: 'nothing' }>;
+
+/** One change of each kind that the log allows. */
+function changesOf(log: RunLog, pick: number, step: number, thing: string): Changed[] {
+  const touches = log.facts.flatMap((fact) => (fact.kind === 'touch.began' ? [fact.touch] : []));
+  const { breaks } = log.result;
+  return [
+    ...(touches.length === 0 ? [] : [{ kind: 'undoTouch', touch: touches[pick % touches.length]! } as const]),
+    ...(breaks.length === 0 ? [] : [{ kind: 'undoBreak', number: 1 + (pick % breaks.length) } as const]),
+    { kind: 'remedy', remedy: 'changeGlove', things: [thing], step },
+  ];
+}
+
+function plainly({ facts, ...log }: RunLog, change: Changed): Fact[] {
+  if (change.kind === 'undoTouch') return removeTouch(facts, change.touch);
+  return change.kind === 'remedy' ? insertRemedy(facts, change) : removeFacts(facts, indexOf({ facts, ...log }).ledger.rootFacts(change.number));
+}
+
+function replayed(facts: readonly Fact[]): LedgerSnapshot {
+  const ledger = new Ledger(RULES, 'lastStep');
+  for (const fact of facts) ledger.apply(fact);
+  return ledger.snapshot();
+}
 
 function historyOf(facts: readonly Fact[]): MarkHistory {
   const history = new MarkHistory(RULES);

@@ -6,7 +6,7 @@ import { Ledger } from '../../../src/core/ledger/Ledger.ts';
 import { replayLedger } from '../../../src/core/ledger/replayLedger.ts';
 import { ALLOWED_PAIRS } from '../../../src/core/ledger/rules/allowedPairs.ts';
 import { RULE_BOOK } from '../../../src/core/ledger/rules/ruleBook.ts';
-import { insertRemedy, removeFacts, removeTouch } from '../../../src/core/ledger/whatIf.ts';
+import { insertRemedy, removeFacts, removeTouch } from './plainWhatIf.ts';
 import type { Episode } from './generatedLog.ts';
 import { ADDED, KEPT_IDS, NEVER_IDS, episodes, logs, touchLog } from './generatedLog.ts';
 import { spoiled, surface } from './log.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { replayLedger } from '../../../src/core/ledger/replayLedger.ts';
 import { RULE_BOOK } from '../../../src/core/ledger/rules/ruleBook.ts';
-import { insertRemedy, removeFacts, removeTouch } from '../../../src/core/ledger/whatIf.ts';
+import { insertRemedy, removeFacts, removeTouch } from './plainWhatIf.ts';
 import type { Log } from './log.ts';
 import { log, spoiled, told } from './log.ts';
 

@@ -1,6 +1,9 @@
-import type { RemedyId } from '../commands/command.ts';
-import type { Fact, Zone } from './fact.ts';
-import type { Surface } from './surface.ts';
+/*
+ * What-if the plain way: the whole changed log, to be replayed from its beginning. What the debrief does instead is compared with it.
+ */
+import type { RemedyId } from '../../../src/core/commands/command.ts';
+import type { Fact, Zone } from '../../../src/core/ledger/fact.ts';
+import type { Surface } from '../../../src/core/ledger/surface.ts';
 
 /** The same log without one touch, as if those two surfaces had never met then. */
 export const removeTouch = (facts: readonly Fact[], touch: number): Fact[] => facts.filter((fact) => !('touch' in fact) || fact.touch !== touch);
@@ -68,10 +71,15 @@ function liveSurfaces(facts: readonly Fact[]): Surface[] {
 /** Touches of the replaced surfaces that are under way, each with the number of the touch that takes its place. */
 function takenOver(facts: readonly Fact[], before: readonly Fact[], fresh: ReadonlyMap<string, Surface>): Map<Began, number> {
   const open = new Map<number, Began>();
+  const retired = new Set<string>();
   const lost = new Set(before.flatMap((fact) => (fact.kind === 'surface.added' && (fact.surface.kind === 'floor' || fact.surface.kind === 'bin') ? [fact.surface.id] : [])));
   for (const fact of before) {
-    if (fact.kind === 'touch.began' && (fresh.has(fact.a) || fresh.has(fact.b)) && !liesWhereItFell(fact, fresh, lost)) open.set(fact.touch, fact);
+    if (fact.kind === 'touch.began' && (fresh.has(fact.a) || fresh.has(fact.b)) && !retired.has(fact.a) && !retired.has(fact.b) && !liesWhereItFell(fact, fresh, lost)) open.set(fact.touch, fact);
     if (fact.kind === 'touch.ended') open.delete(fact.touch);
+    if (fact.kind !== 'surface.retired') continue;
+    // What is taken away touches nothing, though its touches may end later.
+    retired.add(fact.surface);
+    for (const [touch, { a, b }] of open) if (retired.has(a) || retired.has(b)) open.delete(touch);
   }
   let last = facts.reduce((largest, fact) => (fact.kind === 'touch.began' ? Math.max(largest, fact.touch) : largest), 0);
   return new Map([...open.values()].map((fact) => [fact, ++last]));
