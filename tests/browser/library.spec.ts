@@ -147,6 +147,19 @@ test('a run of another simulation can be looked at and says that it cannot be ve
   await expect(page.getByText('There is another recording under the same id')).toHaveCount(2);
 });
 
+test('the debrief of a run opens from the list, and leads to its report', async ({ page }) => {
+  await playRun(page, 'A quiet room');
+  await page.getByRole('button', { name: 'My runs' }).click();
+  await page.getByRole('button', { name: /^Debrief of the run of/ }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Debrief' })).toBeVisible();
+  const time = page.getByRole('slider', { name: 'Time in the run' });
+  expect(Number(await time.getAttribute('aria-valuemax')), 'two seconds and what ending takes').toBeGreaterThanOrEqual(240);
+  await time.press('End');
+  await expect(time).toHaveAttribute('aria-valuenow', (await time.getAttribute('aria-valuemax'))!);
+  await page.getByRole('button', { name: 'Report' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Report' })).toBeVisible();
+});
+
 const pagesOf = async (page: Page, format: string): Promise<number> => [...(await page.pdf({ format })).toString('latin1').matchAll(/\/Type\s*\/Page\b(?!s)/g)].length;
 
 test('a printed report fits two pages of A4 and of US Letter', async ({ page }) => {
@@ -157,14 +170,28 @@ test('a printed report fits two pages of A4 and of US Letter', async ({ page }) 
   await expect(page.getByRole('button', { name: 'Print' })).toBeHidden();
 });
 
-test('a printed report with more breaks than fit says how many it leaves out', async ({ page }, info) => {
+test('a printed report with more breaks and more words of the assistant than fit says how many it leaves out', async ({ page }, info) => {
   const file = info.outputPath('many.json.gz');
-  writeFileSync(file, gzipSync(writeRunFile(withBreaks(finishedRun(2400), Array<'major'>(15).fill('major'), [2, 5]))));
+  const many = withBreaks(finishedRun(2400), Array<'major'>(15).fill('major'), [2, 5]);
+  const challenges = Array.from({ length: 8 }, (_, k) => ({
+    step: 10 * k,
+    break: k + 1,
+    said: [{ step: 10 * k, words: 'Is your left glove still sterile?' }],
+    answered: k === 1 ? null : { how: k === 0 ? ('stop' as const) : ('fine' as const), step: 10 * k + 240 },
+    stillInTime: k === 0,
+  }));
+  writeFileSync(file, gzipSync(writeRunFile({ ...many, result: { ...many.result!, challenges } })));
   await openRuns(page);
   await page.getByLabel('Archives or run files').setInputFiles(file);
   await expect(rows(page)).toHaveCount(1, PATIENCE);
   await page.getByRole('button', { name: /^Report of/ }).click();
   await expect(page.locator('.print-breaks tbody tr')).toHaveCount(12);
   await expect(page.locator('.print')).toContainText('And 3 more, which the report on screen and the run file have.');
+  const spoken = page.locator('.print-challenges tbody tr');
+  await expect(spoken).toHaveCount(6);
+  await expect(spoken.nth(0)).toHaveText(/Is your left glove still sterile\?You thanked and stopped after 2 s; your hands were still within 2 s\. It was left open\.$/);
+  await expect(spoken.nth(1)).toContainText('You did not answer.');
+  await expect(spoken.nth(2)).toContainText('You said that it is fine, after 2 s; your hands went on. It was put right.');
+  await expect(page.locator('.print')).toContainText('And 2 more, which the report on screen and the run file have.');
   for (const format of ['A4', 'Letter']) expect(await pagesOf(page, format), format).toBe(2);
 });

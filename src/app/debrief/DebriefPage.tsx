@@ -33,7 +33,7 @@ export function DebriefPage({ services, file, onReport, onPractise }: DebriefPag
   const debrief = useDebrief(services.openDebrief, file);
   const { head, log } = debrief;
   const selection = useSelectedBreak(debrief, file);
-  const whatIf = useWhatIf(log, selection.played ? selection.number : null, file.header.scenario);
+  const whatIf = useWhatIf(log, selection.played ? selection.broken : null, file.header.scenario);
   const [layers, setLayers] = useState<Layers>({ chain: true, paths: false, heat: false, zones: false });
   const [object, setObject] = useState('');
   const [tab, setTab] = useState<PanelTab>('break');

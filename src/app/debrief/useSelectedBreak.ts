@@ -4,6 +4,7 @@ import { thingGraph } from '../../core/debrief/thingGraph.ts';
 import type { Break, Severity } from '../../core/ledger/break.ts';
 import type { Reach } from '../../core/ledger/surface.ts';
 import type { RunFile } from '../../core/recording/recording.ts';
+import { reachedStep } from './reachedStep.ts';
 import { chainLinks, writtenLinks, type ChainLink } from './room/chainLinks.ts';
 import type { Debrief } from './useDebrief.ts';
 
@@ -44,15 +45,4 @@ export function useSelectedBreak({ result, log }: Debrief, file: RunFile): Selec
   }, [broken, log, played]);
   const opens = first === null ? (result ? 0 : null) : reachedStep(first);
   return { number: broken?.number ?? null, broken, played, count: breaks.length, links, opensAt: opens === null ? null : Math.min(opens, file.steps), choose };
-}
-
-/** Surfaces of the site and of the device, by their ids. */
-const SITE = /^site#/;
-const DEVICE = /^sheath#\d+:probe$|:needle$/;
-
-/** Step at which a break had got as far as it did; of one that stayed on the field, when it spoiled the last thing. */
-export function reachedStep({ spread, reach, step }: Break): number {
-  const goal = reach === 'site' ? SITE : reach === 'device' ? DEVICE : null;
-  const found = goal && spread.find(({ surface }) => goal.test(surface));
-  return found ? found.step : (spread.at(-1)?.step ?? step);
 }

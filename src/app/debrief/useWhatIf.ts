@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { alternatives, remedyBy } from '../../core/debrief/alternatives.ts';
 import { outcomeWords } from '../../core/debrief/outcomeWords.ts';
 import type { RemedyChoice } from '../../core/debrief/remedyFor.ts';
@@ -6,14 +6,18 @@ import type { RunLog } from '../../core/debrief/runLog.ts';
 import { suggestion } from '../../core/debrief/suggestion.ts';
 import { whatIf } from '../../core/debrief/whatIf.ts';
 import type { Alternative } from '../../core/debrief/whatIfTypes.ts';
+import type { Break } from '../../core/ledger/break.ts';
 import type { Scenario } from '../../core/scenario/schema.ts';
+import { logForWhatIf } from './logForWhatIf.ts';
 import type { Choice } from './panel/WhatIfList.tsx';
 import { verdictOf } from './verdictOf.ts';
 
 /** The what-ifs of the page: suggested ones for the break that is shown, and the person's own. */
 export interface WhatIf {
-  /** Null until the whole run has been played again. */
+  /** Null until the part of the run that the break concerns has been played again. */
   readonly choices: readonly Choice[] | null;
+  /** Steps that they were worked out on while the rest is still being played; null once it is the whole run. */
+  readonly soFar: number | null;
   readonly chosen: string | null;
   /** What is shown in the room instead of the run as it was. */
   readonly shown: Alternative | null;
@@ -25,9 +29,14 @@ export interface WhatIf {
 
 const keyOf = ({ change }: Alternative): string => JSON.stringify(change);
 
-export function useWhatIf(log: RunLog | null, number: number | null, scenario: Scenario): WhatIf {
+/** @param broken the break that is shown, once it has come about again */
+export function useWhatIf(log: RunLog | null, broken: Break | null, scenario: Scenario): WhatIf {
+  const number = broken?.number ?? null;
   const complete = log?.complete ? log : null;
-  const suggested = useSuggested(complete, number);
+  const held = useRef<RunLog | null>(null);
+  held.current = logForWhatIf(log, broken, held.current);
+  const partly = held.current !== null && !held.current.complete;
+  const suggested = useSuggested(held.current, number);
   const [own, setOwn] = useState<readonly Alternative[]>([]);
   const [chosen, choose] = useState<string | null>(null);
   useEffect(() => choose(null), [number]);
@@ -38,16 +47,17 @@ export function useWhatIf(log: RunLog | null, number: number | null, scenario: S
       const key = keyOf(alternative);
       if (seen.has(key)) return [];
       seen.add(key);
-      return [{ key, alternative, verdict: verdictOf(alternative.outcome.result, scenario), own: isOwn }];
+      return [{ key, alternative, verdict: partly ? null : verdictOf(alternative.outcome.result, scenario), own: isOwn }];
     };
     return [...suggested.flatMap((alternative) => told(alternative, false)), ...own.flatMap((alternative) => told(alternative, true))];
-  }, [suggested, own, scenario]);
+  }, [suggested, own, scenario, partly]);
   const add = (alternative: Alternative): void => {
     setOwn((before) => [...before.filter((one) => keyOf(one) !== keyOf(alternative)), alternative]);
     choose(keyOf(alternative));
   };
   return {
     choices, chosen, choose,
+    soFar: partly ? held.current!.steps : null,
     shown: choices?.find(({ key }) => key === chosen)?.alternative ?? null,
     addTouch: (touch, words) => {
       if (!complete) return;

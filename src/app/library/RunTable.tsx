@@ -22,7 +22,7 @@ export function RunTable({ runs, chosen, doubled, onChoose, onOpen, onDebrief, o
   const all = runs.length > 0 && runs.every(({ key }) => chosen.has(key));
   return (
     <>
-      <table class="run-table">
+      <table class="table run-table">
         <caption class="unseen">Runs</caption>
         <thead>
           <tr>

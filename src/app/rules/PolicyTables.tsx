@@ -13,7 +13,7 @@ export function PolicyTable({ scenario }: { readonly scenario: Scenario | null }
     <section class="rules-part" aria-labelledby="policy-head">
       <h2 id="policy-head">What a scenario sets</h2>
       <p class="rules-principle">A scenario may leave what is published. The start page, this page and the report then say so.</p>
-      <table class="rules-table">
+      <table class="table rules-table">
         <caption class="unseen">Settings of a scenario and what is published</caption>
         <thead>
           <tr>
@@ -53,7 +53,7 @@ export function PolicyTable({ scenario }: { readonly scenario: Scenario | null }
 export const DifferencesTable = () => (
   <section class="rules-part" aria-labelledby="differences-head">
     <h2 id="differences-head">What else differs between hospitals</h2>
-    <table class="rules-table">
+    <table class="table rules-table">
       <caption class="unseen">Other points in which practice differs</caption>
       <thead>
         <tr>

@@ -17,7 +17,7 @@ export function RemedyTable({ rows, onRule }: RemedyTableProps) {
     <section class="rules-part" aria-labelledby="remedies-head">
       <h2 id="remedies-head">Breaks and their remedies</h2>
       <p class="rules-principle">Stop, say it, contain it, replace or cover, then go on. In doubt it is contaminated.</p>
-      <table class="rules-table">
+      <table class="table rules-table">
         <caption class="unseen">What happened, what must be done, and how far it can be practised here</caption>
         <thead>
           <tr>

@@ -1,11 +1,12 @@
 import { KeyCap } from '../parts/KeyCap.tsx';
+import { KeyList, type KeyRow } from '../parts/KeyList.tsx';
 
 const CLUSTERS = [
   { title: 'Right hand (left on the screen)', rows: [['Q', 'W', 'E', 'R'], ['A', 'S', 'D', 'F']], notes: 'W A S D move, Q E turn the wrist, R grip, F use' },
   { title: 'Left hand (right on the screen)', rows: [['Y', 'U', 'I', 'O'], ['H', 'J', 'K', 'L']], notes: 'I J K L move, U O turn the wrist, Y grip, H use' },
 ] as const;
 
-const OTHERS: readonly (readonly [readonly string[], string])[] = [
+const OTHERS: readonly KeyRow[] = [
   [['Shift'], 'fine: slow movement, held with the others'],
   [['Tab'], 'other hand'],
   [['Space'], 'grip with the active hand'],
@@ -40,17 +41,6 @@ export const KeyClusters = () => (
       ))}
       <p class="small">While the mouse leads, Q E R F serve the active hand.</p>
     </div>
-    <dl class="key-list">
-      {OTHERS.map(([keys, words]) => (
-        <div key={words}>
-          <dt>
-            {keys.map((key) => (
-              <KeyCap key={key}>{key}</KeyCap>
-            ))}
-          </dt>
-          <dd>{words}</dd>
-        </div>
-      ))}
-    </dl>
+    <KeyList rows={OTHERS} />
   </section>
 );

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { chainLinks, isSpared, writtenLinks } from '../../../src/app/debrief/room/chainLinks.ts';
 import { partOf } from '../../../src/app/debrief/room/partOf.ts';
-import { gravest, reachedStep } from '../../../src/app/debrief/useSelectedBreak.ts';
+import { reachedStep } from '../../../src/app/debrief/reachedStep.ts';
+import { gravest } from '../../../src/app/debrief/useSelectedBreak.ts';
 import { breakGraph } from '../../../src/core/debrief/causeGraph.ts';
 import { thingGraph } from '../../../src/core/debrief/thingGraph.ts';
 import { log } from '../../core/ledger/log.ts';

@@ -1,7 +1,7 @@
-import { KeyCap } from '../../parts/KeyCap.tsx';
+import { KeyList, type KeyRow } from '../../parts/KeyList.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 
-const KEYS: readonly (readonly [readonly string[], string])[] = [
+const KEYS: readonly KeyRow[] = [
   [['Space', 'K'], 'play, pause'],
   [['←', '→'], 'a tenth of a second back, on'],
   [['Shift', '←', '→'], 'a second back, on'],
@@ -25,18 +25,7 @@ const KEYS: readonly (readonly [readonly string[], string])[] = [
 /** All keys of the debrief. */
 export const KeysSheet = ({ onClose }: { readonly onClose: () => void }) => (
   <Sheet title="Keys" wide onClose={onClose}>
-    <dl class="key-list debrief-keys">
-      {KEYS.map(([keys, words]) => (
-        <div key={words}>
-          <dt>
-            {keys.map((key) => (
-              <KeyCap key={key}>{key}</KeyCap>
-            ))}
-          </dt>
-          <dd>{words}</dd>
-        </div>
-      ))}
-    </dl>
+    <KeyList rows={KEYS} wide />
     <p class="small keys-note">Mouse and touch: drag on the timeline to move through the run, tap an event to go there, drag the room to move it, wheel or two fingers to come closer.</p>
   </Sheet>
 );

@@ -2,7 +2,8 @@ import { useMemo } from 'preact/hooks';
 import type { Break } from '../../../core/ledger/break.ts';
 import { tellBreak } from '../../parts/tellBreak.ts';
 import { reachWords } from '../../report/reportFacts.ts';
-import { reachedStep } from '../useSelectedBreak.ts';
+import { reachedStep } from '../reachedStep.ts';
+import { instantText } from '../timeText.ts';
 import { verdictOf } from '../verdictOf.ts';
 import { AnswerLines } from './AnswerLines.tsx';
 import { ChainList } from './ChainList.tsx';
@@ -52,12 +53,13 @@ export function BreakPanel({ broken, services, file, debrief, selection, whatIf,
         {whatIf.choices === null || !selection.played ? (
           <>
             <h3>What if</h3>
-            <p class="small">{log?.complete ? 'Played again here, this break does not come about as it was saved; what-if cannot be told.' : 'Worked out once the whole recording has been played again.'}</p>
+            <p class="small">{log?.complete ? 'Played again here, this break does not come about as it was saved; what-if cannot be told.' : 'Worked out once the recording has been played again as far as this break got.'}</p>
           </>
         ) : (
           <>
             <WhatIfList choices={whatIf.choices} chosen={whatIf.chosen} verdict={verdict} onChoose={whatIf.choose} onDrop={whatIf.drop} />
-            {log && <OwnWhatIf log={log} head={head} whatIf={whatIf} />}
+            {whatIf.soFar !== null && <p class="small">So far: told from the run up to {instantText(whatIf.soFar)}. The whole of it is being played again; then this is worked out anew, with verdicts.</p>}
+            {log?.complete && <OwnWhatIf log={log} head={head} whatIf={whatIf} />}
           </>
         )}
       </section>

@@ -4,6 +4,7 @@ import type { Services } from '../../services.ts';
 import type { ReportView } from '../reportView.ts';
 import { unscoredWords, verdictWords } from '../scoreWords.ts';
 import { PrintBreaks } from './PrintBreaks.tsx';
+import { PrintChallenges } from './PrintChallenges.tsx';
 import { PrintIdentity } from './PrintIdentity.tsx';
 import { PrintParts } from './PrintParts.tsx';
 import { PrintRemarks } from './PrintRemarks.tsx';
@@ -24,6 +25,7 @@ export const PrintReport = ({ view, ruleWords, sameSimulation, verification }: P
     {view.score ? <PrintVerdict score={view.score} /> : <p class="print-verdict">{unscoredWords(view.file)}</p>}
     {view.score && <PrintParts parts={view.score.parts} />}
     <PrintBreaks result={view.result} ruleWords={ruleWords} />
+    <PrintChallenges result={view.result} />
     <PrintRemarks view={view} />
     <PrintSignatures run={runWords(view)} />
   </article>
