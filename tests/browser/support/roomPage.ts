@@ -33,8 +33,20 @@ export class RoomPage {
     await this.page.waitForFunction(() => 'trainer' in window);
     await this.ask('pause');
     await this.page.keyboard.press('9');
+    await this.pictureStands();
     await this.advance(60);
     return this;
+  }
+
+  /** Waits until the picture has glided to where it was sent: screen places hold only from then on. */
+  private async pictureStands(): Promise<void> {
+    const place = async (): Promise<string> => JSON.stringify([await this.site(), await this.hand('right')].map(({ screenX, screenY }) => [screenX, screenY]));
+    for (let still = 0, last = ''; still < 3; ) {
+      await this.page.waitForTimeout(100);
+      const now = await place();
+      still = now === last ? still + 1 : 0;
+      last = now;
+    }
   }
 
   /** Makes steps of 1/120 s. */
