@@ -23,7 +23,7 @@ const known = new WeakMap<RunLog, Restarts>();
 
 /**
  * The ledger of a log with one thing otherwise: it is taken up from the last kept state before the change and goes through the rest.
- * It keeps no causes but the last step's.
+ * It keeps no causes.
  */
 export function ledgerAfter(log: RunLog, change: Exclude<Change, { kind: 'nothing' }>): Ledger {
   switch (change.kind) {
@@ -65,7 +65,7 @@ function withRemedy(log: RunLog, change: Extract<Change, { kind: 'remedy' }>): L
 /** The ledger after that many facts of the log itself. */
 function upTo(log: RunLog, count: number): Ledger {
   const { every, states } = restartsOf(log);
-  const ledger = new Ledger(indexOf(log).rules, 'lastStep');
+  const ledger = new Ledger(indexOf(log).rules, 'noCauses');
   const state = states[Math.floor(count / every) - 1];
   if (state) ledger.restore(state);
   for (let place = state?.factCount ?? 0; place < count; place++) ledger.apply(log.facts[place]!);
@@ -106,7 +106,7 @@ function restartsOf(log: RunLog): Restarts {
 function makeRestarts(log: RunLog): Restarts {
   const { facts } = log;
   const every = Math.max(1, Math.ceil(facts.length / RESTARTS));
-  const ledger = new Ledger(indexOf(log).rules, 'lastStep');
+  const ledger = new Ledger(indexOf(log).rules, 'noCauses');
   const states: LedgerSnapshot[] = [];
   facts.forEach((fact, place) => {
     ledger.apply(fact);

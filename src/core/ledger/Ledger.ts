@@ -35,9 +35,10 @@ export class Ledger {
 
   /**
    * @param rules those that the scenario judges (`rulesInForce`)
-   * @param keeps causes of the whole log, or only of the last step: a long log has tens of thousands, which not everyone reads
+   * @param keeps causes of the whole log, only of the last step, or none: a long log has tens of thousands, which not everyone reads
    */
-  constructor(rules: readonly Rule[] = RULE_BOOK, private readonly keeps: 'allCauses' | 'lastStep' = 'allCauses') {
+  constructor(rules: readonly Rule[] = RULE_BOOK, private readonly keeps: 'allCauses' | 'lastStep' | 'noCauses' = 'allCauses') {
+    if (keeps === 'noCauses') this.state.causes = null;
     this.rules = new RuleIndex(rules);
   }
 
@@ -46,7 +47,7 @@ export class Ledger {
     if (fact.step < state.step) assert(false, `facts in order of steps: ${fact.kind} at ${fact.step} after ${state.step}`);
     if (fact.step > state.step) {
       forgetEnded(state);
-      if (this.keeps === 'lastStep' && state.causes.length > 0) state.causes = [];
+      if (this.keeps === 'lastStep' && state.causes!.length > 0) state.causes = [];
     }
     state.step = fact.step;
     switch (fact.kind) {
@@ -97,7 +98,7 @@ export class Ledger {
 
   /** Every edge of the graph of causes, in order, as far as they are kept. */
   get causes(): readonly Cause[] {
-    return this.state.causes;
+    return this.state.causes ?? [];
   }
 
   /** Every surface that was ever added, the retired ones too. */
@@ -139,13 +140,13 @@ export class Ledger {
 
   /** Whether a touch made something unsterile, or would have, had it not been so already. */
   carried(touch: number): boolean {
-    return this.state.causes.some((cause) => cause.touch === touch);
+    return this.causes.some((cause) => cause.touch === touch);
   }
 
   /** Places in the log (from 0) of the facts that are the roots of a break. */
   rootFacts(number: number): readonly number[] {
     const places = new Set<number>();
-    for (const { rule, break: known, fact } of this.state.causes) if (rule !== null && known === number) places.add(fact);
+    for (const { rule, break: known, fact } of this.causes) if (rule !== null && known === number) places.add(fact);
     return [...places];
   }
 

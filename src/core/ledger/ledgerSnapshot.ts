@@ -13,14 +13,14 @@ export interface LedgerSnapshot extends Omit<LedgerState, 'surfaces' | 'contacts
 export const snapshotState = (state: LedgerState): LedgerSnapshot => ({
   ...state,
   justEnded: [...state.justEnded],
-  causes: [...state.causes],
+  causes: state.causes && [...state.causes],
   surfaces: [...state.surfaces.values()].map(copyRecord),
   contacts: [...state.contacts.values()].map((contact) => ({ ...contact, a: contact.a.surface.id, b: contact.b.surface.id })),
 });
 
 export function restoreState(snapshot: LedgerSnapshot): LedgerState {
   const { surfaces, contacts, justEnded, causes, ...rest } = snapshot;
-  const state: LedgerState = { ...emptyState(), ...rest, justEnded: [...justEnded], causes: [...causes] };
+  const state: LedgerState = { ...emptyState(), ...rest, justEnded: [...justEnded], causes: causes && [...causes] };
   for (const record of surfaces) state.surfaces.set(record.surface.id, copyRecord(record));
   for (const contact of contacts) state.contacts.set(contact.touch, { ...contact, a: recordOf(state, contact.a), b: recordOf(state, contact.b) });
   return state;
@@ -32,7 +32,7 @@ const TAINTS: readonly SurfaceRecord['taint'][] = ['clean', 'nature', 'place', '
 
 /** Mixes in all that decides how the ledger goes on. */
 export function hashState(state: LedgerState, hash: StateHash): void {
-  hash.addInt(state.factCount).addInt(state.contacts.size).addInt(state.causes.length).addInt(state.notices.length);
+  hash.addInt(state.factCount).addInt(state.contacts.size).addInt(state.causes?.length ?? 0).addInt(state.notices.length);
   for (const { surface, taint, zones, away, discarded, depth, retiredStep, touches, break: number } of state.surfaces.values()) {
     hash.addInt(surface.id.length).addInt(TAINTS.indexOf(taint)).addInt(number).addInt(depth);
     hash.addInt(zones.length).addInt((discarded ? 4 : 0) + (away ? 2 : 0) + (retiredStep === null ? 0 : 1)).addInt(touches.length);

@@ -86,7 +86,8 @@ export interface LedgerState {
   justEnded: number[];
   breaks: Break[];
   notes: BreakNote[];
-  causes: Cause[];
+  /** Null in a ledger that keeps none. */
+  causes: Cause[] | null;
   notices: Notice[];
 }
 

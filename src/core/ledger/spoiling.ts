@@ -66,7 +66,7 @@ function spoil(state: LedgerState, blows: Blow[]): void {
   }
 }
 
-/** Written out field by field: a long log has tens of thousands, and what-if makes them anew. */
+/** Written out field by field: a long log has tens of thousands. */
 function addCause(state: LedgerState, { surface, from, touch, rule, break: number }: Omit<Cause, 'step' | 'fact'>): void {
-  state.causes.push({ step: state.step, fact: state.factCount, surface, from, touch, rule, break: number });
+  state.causes?.push({ step: state.step, fact: state.factCount, surface, from, touch, rule, break: number });
 }

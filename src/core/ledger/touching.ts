@@ -22,11 +22,14 @@ export function endTouch(state: LedgerState, touch: number): void {
   const contact = state.contacts.get(touch);
   if (!contact) return;
   contact.ended = true;
-  state.justEnded.push(touch);
+  // Mostly one ends in a step, and a list that grows takes room for many: over a long log that is most of the memory gone through.
+  if (state.justEnded.length === 0) state.justEnded = [touch];
+  else state.justEnded.push(touch);
 }
 
 /** Forgets the touches that ended in the step before. */
 export function forgetEnded(state: LedgerState): void {
+  if (state.justEnded.length === 0) return;
   for (const touch of state.justEnded) dropTouch(state, touch);
   state.justEnded = [];
 }
@@ -40,7 +43,13 @@ function dropTouch(state: LedgerState, touch: number): void {
   const contact = state.contacts.get(touch);
   if (!contact) return;
   state.contacts.delete(touch);
-  for (const record of [contact.a, contact.b]) record.touches.splice(record.touches.indexOf(touch), 1);
+  takeOut(contact.a.touches, touch);
+  takeOut(contact.b.touches, touch);
+}
+
+function takeOut(touches: number[], touch: number): void {
+  if (touches[touches.length - 1] === touch) touches.pop();
+  else touches.splice(touches.indexOf(touch), 1);
 }
 
 /** Judges anew what touches a surface that came back on to the field. */

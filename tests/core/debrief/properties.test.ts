@@ -216,7 +216,7 @@ function plainly({ facts, ...log }: RunLog, change: Changed): Fact[] {
 }
 
 function replayed(facts: readonly Fact[]): LedgerSnapshot {
-  const ledger = new Ledger(RULES, 'lastStep');
+  const ledger = new Ledger(RULES, 'noCauses');
   for (const fact of facts) ledger.apply(fact);
   return ledger.snapshot();
 }
