@@ -3,7 +3,7 @@ import { RoomHands, type Care } from './roomHands.ts';
 import type { Side } from './roomPage.ts';
 
 /** Way of a finger between two events in pixels, and steps of the room after each. */
-const PACE: Readonly<Record<Care, { readonly px: number; readonly steps: number }>> = { swift: { px: 6, steps: 4 }, fine: { px: 1, steps: 2 } };
+const PACE: Readonly<Record<Care, { readonly px: number; readonly steps: number }>> = { swift: { px: 12, steps: 8 }, fine: { px: 2, steps: 4 } };
 /** How far below its hand a finger leads, in pixels, and degrees that one tap on a turn button makes. */
 const BELOW_PX = 72;
 const TURN_DEG = 8;
