@@ -1,12 +1,13 @@
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { RunFile } from '../core/recording/recording.ts';
 import type { Scenario } from '../core/scenario/schema.ts';
-import { LazyDebrief } from './debrief/LazyDebrief.tsx';
-import { LibraryPage } from './library/LibraryPage.tsx';
-import { ReportPage } from './report/ReportPage.tsx';
-import { LazyRun } from './run/LazyRun.tsx';
+import { LazyDebrief } from './debrief/LazyDebrief.ts';
+import { LazyLibrary } from './library/LazyLibrary.ts';
+import { whenIdle } from './parts/whenIdle.ts';
+import { LazyReport, loadReportPage } from './report/LazyReport.ts';
+import { LazyRun } from './run/LazyRun.ts';
 import type { LiveRun } from './run/LiveRun.ts';
-import { LazyRules } from './rules/LazyRules.tsx';
+import { LazyRules } from './rules/LazyRules.ts';
 import { installTestHook } from './run/testHook.ts';
 import type { Services } from './services.ts';
 import { StartPage } from './start/StartPage.tsx';
@@ -29,6 +30,8 @@ export function App({ services }: { readonly services: Services }) {
     if (page.name === 'run') void page.live.leave().then(() => setPage(START));
     else setPage(START);
   };
+  // A run ends in its report: that is there by then. If it cannot be loaded, the page says so when it is wanted.
+  useEffect(() => (page.name === 'run' ? whenIdle(() => void loadReportPage().catch(() => undefined)) : undefined), [page.name]);
   usePageHistory(page.name, page.name === 'rules' ? () => setPage(page.from) : toStart);
 
   const begin = async (scenario: Scenario, coaching: Scenario['coaching'], seed = crypto.getRandomValues(new Uint32Array(1))[0]!): Promise<void> => {
@@ -47,7 +50,7 @@ export function App({ services }: { readonly services: Services }) {
     case 'rules':
       return <LazyRules scenario={page.scenario} {...(page.rule ? { rule: page.rule } : {})} backWords={page.from.name === 'report' ? 'Report' : 'Start page'} onBack={() => setPage(page.from)} />;
     case 'runs':
-      return <LibraryPage services={services} onReport={(file) => setPage({ name: 'report', file })} onDebrief={(file) => setPage({ name: 'debrief', file })} onBack={toStart} />;
+      return <LazyLibrary services={services} onReport={(file) => setPage({ name: 'report', file })} onDebrief={(file) => setPage({ name: 'debrief', file })} onBack={toStart} />;
     case 'run':
       return (
         <LazyRun
@@ -66,7 +69,7 @@ export function App({ services }: { readonly services: Services }) {
         />
       );
     case 'report':
-      return <ReportPage key={page.file.header.runId} services={services} file={page.file} onAgain={(seed) => void again(page.file, seed)} onDebrief={() => setPage({ name: 'debrief', file: page.file })} onPractise={({ scenarioId, seed }) => practise(scenarioId, seed)} onRuns={() => setPage({ name: 'runs' })} onRule={(rule) => setPage({ name: 'rules', scenario: page.file.header.scenario, ...(rule ? { rule } : {}), from: page })} onBack={toStart} />;
+      return <LazyReport key={page.file.header.runId} services={services} file={page.file} onAgain={(seed) => void again(page.file, seed)} onDebrief={() => setPage({ name: 'debrief', file: page.file })} onPractise={({ scenarioId, seed }) => practise(scenarioId, seed)} onRuns={() => setPage({ name: 'runs' })} onRule={(rule) => setPage({ name: 'rules', scenario: page.file.header.scenario, ...(rule ? { rule } : {}), from: page })} onBack={toStart} />;
     case 'debrief':
       return <LazyDebrief key={page.file.header.runId} services={services} file={page.file} onReport={() => setPage({ name: 'report', file: page.file })} onPractise={({ scenarioId, seed }) => practise(scenarioId, seed)} />;
   }

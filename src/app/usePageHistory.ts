@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { focusHeading } from './parts/focusHeading.ts';
 
 const TITLES: Readonly<Record<string, string>> = { start: 'Sterile-field trainer', run: 'Run, sterile-field trainer', report: 'Report, sterile-field trainer', debrief: 'Debrief, sterile-field trainer', runs: 'My runs, sterile-field trainer', rules: 'Rule book, sterile-field trainer' };
 
@@ -21,12 +22,4 @@ export function usePageHistory(page: string, toStart: () => void): void {
     window.addEventListener('popstate', onBack);
     return () => window.removeEventListener('popstate', onBack);
   }, []);
-}
-
-/** Leads the focus to the heading of the page; a page that is loaded later calls it itself. */
-export function focusHeading(): void {
-  const heading = document.querySelector('h1');
-  if (!heading) return;
-  heading.tabIndex = -1;
-  heading.focus({ preventScroll: true });
 }

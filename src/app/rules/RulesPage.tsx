@@ -1,11 +1,10 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { LOCAL_DIFFERENCES } from '../../core/ledger/rules/localDifferences.ts';
 import { POLICY_TABLE } from '../../core/ledger/rules/policyTable.ts';
 import { REMEDY_TABLE } from '../../core/ledger/rules/remedyTable.ts';
 import { RULE_BOOK } from '../../core/ledger/rules/ruleBook.ts';
 import type { Scenario } from '../../core/scenario/schema.ts';
 import { counted } from '../parts/sentence.ts';
-import { focusHeading } from '../usePageHistory.ts';
 import { DifferencesTable, PolicyTable } from './PolicyTables.tsx';
 import { RemedyTable } from './RemedyTable.tsx';
 import { RuleDetail } from './RuleDetail.tsx';
@@ -33,7 +32,6 @@ export function RulesPage({ scenario, rule, backWords, onBack }: RulesPageProps)
   const [chosen, setChosen] = useState(rule ?? RULE_BOOK[0]!.id);
   const rules = useMemo(() => filterRules(RULE_BOOK, filter, scenario), [filter, scenario]);
   const remedies = useMemo(() => filterRemedies(REMEDY_TABLE, filter), [filter]);
-  useEffect(focusHeading, []);
   const shown = rules.find(({ id }) => id === chosen) ?? rules[0];
   const found = view === 'rules' ? `${rules.length} of ${counted(RULE_BOOK.length, 'rule')}` : view === 'remedies' ? `${remedies.length} of ${counted(REMEDY_TABLE.length, 'row')}` : `${POLICY_TABLE.length + LOCAL_DIFFERENCES.length} settings`;
   const toRule = (id: string): void => {

@@ -4,7 +4,7 @@ import { runHeader, type RunFile } from '../../core/recording/recording.ts';
 import { resumeErrorWords, resumeRun } from '../../core/recording/resumeRun.ts';
 import type { Scenario } from '../../core/scenario/schema.ts';
 import type { RunStore } from '../../storage/RunStore.ts';
-import { loadRunPage } from '../run/LazyRun.tsx';
+import { loadRunPage } from '../run/LazyRun.ts';
 import type { LiveRun, Slowdown } from '../run/LiveRun.ts';
 import type { RunChoice } from '../services.ts';
 import { engineName } from './engineName.ts';
