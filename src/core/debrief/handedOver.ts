@@ -2,6 +2,7 @@ import type { Fact, Zone } from '../ledger/fact.ts';
 import type { LedgerSnapshot } from '../ledger/ledgerSnapshot.ts';
 import type { Surface } from '../ledger/surface.ts';
 import { indexOf } from './logIndex.ts';
+import { freshSurface, freshThing, isHandedOn, renamedFact } from './replacing.ts';
 import type { RunLog } from './runLog.ts';
 import type { Change } from './whatIfTypes.ts';
 
@@ -38,23 +39,14 @@ export function handedOver(log: RunLog, state: LedgerSnapshot, { remedy, step, t
 type Entered = Extract<Fact, { kind: 'zone.entered' }>;
 type Touching = LedgerSnapshot['contacts'][number] & { readonly number: number };
 
-const freshThing = (thing: string): string => `${thing}~`;
-
-function freshSurface(surface: Surface): Surface {
-  const thing = freshThing(surface.thing);
-  return { ...surface, id: `${thing}:${surface.part}`, thing, initial: surface.role === 'prepared' ? 'prepared' : 'sterile' };
-}
-
 /** Touches of the replaced surfaces that are under way, each with the number of the touch that takes its place. */
 function takenOver(log: RunLog, { contacts }: LedgerSnapshot, fresh: ReadonlyMap<string, Surface>): Touching[] {
   const { surfaces, lastTouch } = indexOf(log);
   const isLost = (id: string): boolean => surfaces.get(id)!.kind === 'floor' || surfaces.get(id)!.kind === 'bin';
-  const liesWhereItFell = (a: string, b: string): boolean => isItem(fresh.get(a)) && isLost(b);
+  const liesWhereItFell = (a: string, b: string): boolean => isHandedOn(fresh.get(a)) && isLost(b);
   const going = contacts.filter(({ a, b, ended }) => !ended && (fresh.has(a) || fresh.has(b)) && !liesWhereItFell(a, b) && !liesWhereItFell(b, a));
   return going.map((contact, k) => ({ ...contact, number: lastTouch + 1 + k }));
 }
-
-const isItem = (surface: Surface | undefined): boolean => surface?.kind === 'item' || surface?.kind === 'needle';
 
 /** Places that the replaced surfaces are in, in the order in which they came there. */
 function zonesOf(log: RunLog, step: number, fresh: ReadonlyMap<string, Surface>): Entered[] {
@@ -64,33 +56,7 @@ function zonesOf(log: RunLog, step: number, fresh: ReadonlyMap<string, Surface>)
     if (fact.step > step) break;
     if (!fresh.has(fact.surface)) continue;
     if (fact.kind === 'zone.left') inside.delete(key(fact.surface, fact.zone));
-    else if (!(fact.zone === 'offField' && isItem(fresh.get(fact.surface)))) inside.set(key(fact.surface, fact.zone), fact);
+    else if (!(fact.zone === 'offField' && isHandedOn(fresh.get(fact.surface)))) inside.set(key(fact.surface, fact.zone), fact);
   }
   return [...inside.values()];
-}
-
-function renamedFact(fact: Fact, surface: (id: string) => string, thing: (name: string) => string, touch: (number: number) => number): Fact {
-  switch (fact.kind) {
-    case 'touch.began': {
-      const [a, b] = [surface(fact.a), surface(fact.b)];
-      return a === fact.a && b === fact.b ? fact : { ...fact, a, b };
-    }
-    case 'touch.ended': {
-      const number = touch(fact.touch);
-      return number === fact.touch ? fact : { ...fact, touch: number };
-    }
-    case 'surface.retired':
-    case 'zone.entered':
-    case 'zone.left':
-      return { ...fact, surface: surface(fact.surface) };
-    case 'used':
-      return { ...fact, surface: surface(fact.surface), site: surface(fact.site) };
-    case 'drape.drifted':
-      return { ...fact, drape: surface(thing(fact.drape)), site: surface(fact.site) };
-    case 'remedied':
-      return { ...fact, things: fact.things.map(thing) };
-    case 'surface.added':
-    case 'noticed':
-      return fact;
-  }
 }

@@ -1,7 +1,9 @@
 /*
- * What-if the plain way: the whole changed log, to be replayed from its beginning. What the debrief does instead is compared with it.
+ * What-if the plain way: the whole changed log, to be replayed from its beginning. What the debrief does instead, from a kept state, is
+ * compared with it; the names that fresh things take are the same code, which hand-made logs try (`whatIf.test.ts`).
  */
 import type { RemedyId } from '../../../src/core/commands/command.ts';
+import { freshSurface, freshThing, isHandedOn, renamedFact } from '../../../src/core/debrief/replacing.ts';
 import type { Fact, Zone } from '../../../src/core/ledger/fact.ts';
 import type { Surface } from '../../../src/core/ledger/surface.ts';
 
@@ -52,13 +54,6 @@ export function insertRemedy(facts: readonly Fact[], inserted: InsertedRemedy): 
 type Began = Extract<Fact, { kind: 'touch.began' }>;
 type Entered = Extract<Fact, { kind: 'zone.entered' }>;
 
-const freshThing = (thing: string): string => `${thing}~`;
-
-function freshSurface(surface: Surface): Surface {
-  const thing = freshThing(surface.thing);
-  return { ...surface, id: `${thing}:${surface.part}`, thing, initial: surface.role === 'prepared' ? 'prepared' : 'sterile' };
-}
-
 function liveSurfaces(facts: readonly Fact[]): Surface[] {
   const live = new Map<string, Surface>();
   for (const fact of facts) {
@@ -85,44 +80,15 @@ function takenOver(facts: readonly Fact[], before: readonly Fact[], fresh: Reado
   return new Map([...open.values()].map((fact) => [fact, ++last]));
 }
 
-const isItem = (surface: Surface | undefined): boolean => surface?.kind === 'item' || surface?.kind === 'needle';
-
 const liesWhereItFell = ({ a, b }: Began, fresh: ReadonlyMap<string, Surface>, lost: ReadonlySet<string>): boolean =>
-  (isItem(fresh.get(a)) && lost.has(b)) || (isItem(fresh.get(b)) && lost.has(a));
+  (isHandedOn(fresh.get(a)) && lost.has(b)) || (isHandedOn(fresh.get(b)) && lost.has(a));
 
 function zonesOf(before: readonly Fact[], fresh: ReadonlyMap<string, Surface>): Entered[] {
   const inside = new Map<string, Entered>();
   const key = (surface: string, zone: Zone): string => `${surface} ${zone}`;
   for (const fact of before) {
-    if (fact.kind === 'zone.entered' && fresh.has(fact.surface) && !(fact.zone === 'offField' && isItem(fresh.get(fact.surface)))) inside.set(key(fact.surface, fact.zone), fact);
+    if (fact.kind === 'zone.entered' && fresh.has(fact.surface) && !(fact.zone === 'offField' && isHandedOn(fresh.get(fact.surface)))) inside.set(key(fact.surface, fact.zone), fact);
     if (fact.kind === 'zone.left') inside.delete(key(fact.surface, fact.zone));
   }
   return [...inside.values()];
-}
-
-/** The fact under its new names; the very same where it has none. */
-function renamedFact(fact: Fact, surface: (id: string) => string, thing: (name: string) => string, touch: (number: number) => number): Fact {
-  switch (fact.kind) {
-    case 'touch.began': {
-      const [a, b] = [surface(fact.a), surface(fact.b)];
-      return a === fact.a && b === fact.b ? fact : { ...fact, a, b };
-    }
-    case 'touch.ended': {
-      const number = touch(fact.touch);
-      return number === fact.touch ? fact : { ...fact, touch: number };
-    }
-    case 'surface.retired':
-    case 'zone.entered':
-    case 'zone.left':
-      return { ...fact, surface: surface(fact.surface) };
-    case 'used':
-      return { ...fact, surface: surface(fact.surface), site: surface(fact.site) };
-    case 'drape.drifted':
-      return { ...fact, drape: surface(thing(fact.drape)), site: surface(fact.site) };
-    case 'remedied':
-      return { ...fact, things: fact.things.map(thing) };
-    case 'surface.added':
-    case 'noticed':
-      return fact;
-  }
 }
