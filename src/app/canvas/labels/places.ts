@@ -35,7 +35,7 @@ export function labelPlaces(picture: RoomPicture): LabelPlace[] {
     if (item.kind === 'probe' && !item.gone) add('probe in its sheath', item.x - item.c * 0.05, item.y - item.s * 0.05, [[-30, -130, 'right'], [40, -120, 'left'], [-60, -70, 'right']]);
   }
   add('rail', -room.rails.xM, room.bed.mattressTopM + 0.04, LEFT, RIGHT);
-  add('pole', room.pole.xM, Math.min(room.pole.topM - 0.1, 1.96), RIGHT);
+  add('pole', room.pole.xM, Math.min(room.pole.topM - 0.1, 1.8), RIGHT);
   add('kit table', room.kitTable.xM, room.kitTable.topM - 0.1, [[0, 70, 'centre']], ABOVE);
   add('bin', room.bin.xM, room.bin.rimM, ABOVE);
   add('ultrasound machine', room.machine.xM, 1.42, ABOVE);
