@@ -13,6 +13,8 @@ export interface FieldObservation {
     /** Its face lies on the skin of the site, through the sheath, within 30 degrees of upright. */
     readonly atSite: boolean;
     readonly speed: number;
+    /** Gel and no air lie between its face and the film. */
+    readonly coupled: boolean;
     /** Nobody holds it, it lies on the sterile part of the field and does not move. */
     readonly lyingOnField: boolean;
   };
@@ -27,7 +29,54 @@ export interface FieldObservation {
   readonly dropped: readonly string[];
 }
 
-export type TaskId = 'gel' | 'view' | 'park' | 'anaesthetic' | 'ready' | 'rubbish';
+/** How the sheath is: lying folded, held folded, opened in a hand, on the probe. */
+export type SheathState = 'lying' | 'held' | 'open' | 'on';
+
+/** What can be seen of loading the probe into its sheath at the end of a step. Lengths in metres, gel in millilitres. */
+export interface SheathObservation {
+  readonly step: number;
+  readonly sheath: SheathState;
+  /** Part of a loose sheath that is gathered, 0 to 1; 1 where it is telescoped. */
+  readonly gathered: number;
+  /** Gel in the closed end, from sterile packets and from anything else. */
+  readonly gelMl: number;
+  readonly otherGelMl: number;
+  readonly probe: {
+    /** The assistant has it by its cord. */
+    readonly withAssistant: boolean;
+    /** It hangs over the open mouth of the sheath. */
+    readonly overMouth: boolean;
+    /** Its face is inside the sheath. */
+    readonly inside: boolean;
+    /** Hand that holds it through the film. */
+    readonly heldThrough: Side | null;
+    /** Nobody holds it, it lies on the sterile part of the field and does not move. */
+    readonly lyingOnField: boolean;
+  };
+  /** Length of cord under the film, and what the sheath could cover. */
+  readonly coveredM: number;
+  readonly coverableM: number;
+  /** A hand or the assistant holds the open end. */
+  readonly endHeld: boolean;
+  /** Part of the probe's face that sees no picture for air or want of gel, 0 to 1; 1 while the sheath is not on. */
+  readonly faceSpoiled: number;
+  /** Bands that sit where they hold: behind the head, and along the handle or the cord. */
+  readonly bands: { readonly head: boolean; readonly cord: boolean };
+  readonly torn: boolean;
+}
+
+/** What can be seen of all stations of a run. */
+export interface Observation {
+  readonly field: FieldObservation;
+  /** Null where no sheath is loaded in the run. */
+  readonly sheath: SheathObservation | null;
+}
+
+export const SHEATH_TASKS = ['gelInside', 'probeTaken', 'covered', 'airOut', 'banded', 'laidDown'] as const;
+export const FIELD_TASKS = ['gel', 'view', 'park', 'anaesthetic', 'ready', 'rubbish'] as const;
+export type SheathTaskId = (typeof SHEATH_TASKS)[number];
+export type FieldTaskId = (typeof FIELD_TASKS)[number];
+export type TaskId = SheathTaskId | FieldTaskId;
 
 export interface TaskReport {
   readonly task: TaskId;
@@ -39,7 +88,9 @@ export interface TaskReport {
   readonly progress: number;
 }
 
-export interface FieldProgress {
+/** How far the work of a run has come, over all its stations. */
+export interface Progress {
+  /** Of the first station first. */
   readonly tasks: readonly TaskReport[];
   readonly current: TaskId | 'finished';
   /** One line for the operator: what to do now. */

@@ -46,7 +46,7 @@ export interface AssistantHandPicture extends Pose {
 }
 
 /** What the assistant is at. */
-export type AssistantDoing = 'waiting' | 'coming' | 'reaching' | 'holdingCord' | 'wipingFace' | 'takingAway' | 'leaving' | 'stopped';
+export type AssistantDoing = 'waiting' | 'coming' | 'reaching' | 'holdingCord' | 'wipingFace' | 'takingAway' | 'bringingProbe' | 'overMouth' | 'lowering' | 'supportingCord' | 'pullingTail' | 'openingPacket' | 'leaving' | 'stopped';
 
 export interface AssistantPicture {
   readonly doing: AssistantDoing;
@@ -60,7 +60,8 @@ export interface AssistantPicture {
 
 /** A strand as a line of nodes, inner or probe end first. `surfaces[i]` is the surface id of the stretch from node i to node i + 1. */
 export interface StrandPicture {
-  readonly id: 'drape.right' | 'drape.left' | 'cord';
+  /** `pocket` is the opened sheath, from one edge of its mouth down to the closed end and up to the other; there only while it is open. */
+  readonly id: 'drape.right' | 'drape.left' | 'cord' | 'pocket';
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly surfaces: readonly string[];
@@ -70,7 +71,7 @@ export interface StrandPicture {
 
 export interface ItemPicture extends Pose {
   readonly id: string;
-  readonly kind: ItemKind | 'probe';
+  readonly kind: ItemKind | 'probe' | 'sheathRoll';
   /** Surface ids: one for most, barrel and needle for a needle syringe, sheath for the probe. */
   readonly surfaces: readonly string[];
   readonly heldBy: Side | null;
@@ -78,6 +79,16 @@ export interface ItemPicture extends Pose {
   readonly gone: boolean;
   /** 0 full … 1 emptied (gel, anaesthetic). */
   readonly used: number;
+  /** What covers the probe; null for other things and while it is bare. */
+  readonly dress: ProbeDress | null;
+}
+
+/** The film on the probe. Distances from the middle of its face along its outline toward the cord, in metres. */
+export interface ProbeDress {
+  readonly bands: readonly number[];
+  /** Air under the film: where its middle lies and how long it is. */
+  readonly bubbles: readonly { readonly at: number; readonly lengthM: number }[];
+  readonly torn: boolean;
 }
 
 /** How a surface is shown: plain, hatched, cross-hatched, dotted. */
@@ -101,6 +112,14 @@ export interface RoomPicture {
   readonly skinSurfaces: readonly string[];
   /** Gel on the site, 0 to 1. */
   readonly gelOnSite: number;
+  /** Length of cord under the film, from the probe (m). */
+  readonly coveredM: number;
+  /** Gel in the closed end of an opened sheath (mL). */
+  readonly gelInSheathMl: number;
+  /** Rest of the film that is still folded at the open end (m). */
+  readonly foldedM: number;
+  /** Outlines of hands that hold the mouth of the sheath have their fingers under its fold. */
+  readonly fingersInFold: readonly Side[];
   /** Where the cord is plugged in (it may be pulled). */
   readonly outletX: number;
   readonly outletY: number;

@@ -22,9 +22,10 @@ const drapeSide = z.strictObject({
 
 const item = z.strictObject({
   id: z.string().regex(/^[a-z][a-zA-Z0-9]*$/).max(24),
-  kind: z.enum(['gelPacket', 'syringe', 'needleSyringe', 'gauze']),
-  xM: z.number().min(-1.6).max(1.6).describe('where it lies, on the field or the kit table'),
+  kind: z.enum(['gelPacket', 'syringe', 'needleSyringe', 'gauze', 'band', 'gelBottle']),
+  xM: z.number().min(-1.6).max(1.6).describe('where it lies, on the field or the kit table; a gel bottle, which is not sterile, stands on the machine'),
   rubbish: z.boolean().default(false).describe('must be in the bin at the end'),
+  spare: z.boolean().default(false).describe('still in its packet with the assistant, who drops it on to the kit table at xM when asked to open a packet'),
 });
 
 const cue = z.strictObject({
@@ -58,7 +59,8 @@ export const scenarioSchema = z.strictObject({
   title: z.string().min(3).max(60),
   summary: z.string().min(3).max(300),
   seed: z.int().min(0).max(4294967295),
-  station: z.literal('field'),
+  station: z.enum(['sheath', 'field']).describe('where the run begins'),
+  followedBy: z.array(z.enum(['field'])).max(1).default([]).describe('stations that come after it in the same run'),
   minutes: z.number().min(1).max(15).default(6).describe('time foreseen; the run goes on when it is over'),
   room: z
     .strictObject({
@@ -133,11 +135,24 @@ export const scenarioSchema = z.strictObject({
       friction: metres(0.05, 1, 0.3),
     })
     .prefault({}),
+  sheath: z
+    .strictObject({
+      form: z.enum(['telescoped', 'loose']).default('telescoped').describe('telescoped: folded together so that it pays out; loose: must be gathered before it is opened'),
+      lengthM: metres(0.91, 2.44, 1.22),
+      widthM: metres(0.1, 0.18, 0.14).describe('lay-flat width'),
+      xM: z.number().min(-1.6).max(1.6).default(-0.8).describe('where it lies on the kit table'),
+      drawN: metres(0.05, 5, 0.4).describe('pull that draws it off its folds on a straight cord'),
+      friction: metres(0.05, 1, 0.25).describe('of the film on the cord'),
+      tearN: metres(2, 60, 25).describe('push of the probe at which the closed end tears'),
+    })
+    .prefault({})
+    .describe('read where a run begins with sheathing the probe'),
   probe: z.strictObject({ xM: z.number().min(-0.5).max(0.5).default(0.29), massKg: metres(0.05, 0.3, 0.15) }).prefault({}),
   assistant: z
     .strictObject({
       skill: z.number().min(0).max(1).default(0.9).describe('0 comes too close, 1 keeps well clear'),
       attentive: z.number().min(0).max(1).default(0.8).describe('how likely it is that a break which could be seen is seen and said, where coaching is spoken'),
+      letsGoAfterS: z.number().min(0).max(60).default(0).describe('hurried: lets go of the probe so long after it was lowered, without being told; 0 waits for the word'),
     })
     .prefault({}),
   items: z.array(item).max(12).prefault([
@@ -155,6 +170,8 @@ export const scenarioSchema = z.strictObject({
       steadySpeedMps: metres(0.002, 0.1, 0.015),
       parkedS: metres(1, 20, 4).describe('how long the probe must lie where it was parked'),
       readyS: metres(0.5, 10, 2).describe('how long probe and needle must be held at the site together'),
+      gelInsideMl: metres(1, 20, 5).describe('sterile gel that must lie in the closed end of the sheath'),
+      coveredM: metres(0.2, 2, 0.8).describe('length of cord that must be covered before the probe is laid down'),
     })
     .prefault({}),
   policy: z
@@ -178,6 +195,7 @@ export const scenarioSchema = z.strictObject({
 export type Scenario = z.output<typeof scenarioSchema>;
 /** A scenario as an author writes it. */
 export type ScenarioSource = z.input<typeof scenarioSchema>;
+export type StationName = Scenario['station'];
 export type ItemKind = Scenario['items'][number]['kind'];
 export type CueKind = Scenario['cues'][number]['kind'];
 export type Rubric = Scenario['rubric'];
