@@ -46,7 +46,7 @@ export function dragAir(inside: SheathInside, head: HeadShape, slideM: number, f
     const arc = Math.abs(bubble.sM);
     if (arc < from || arc > to) return bubble;
     const goal = Math.max(0, arc - 0.5 * slideM * Math.min(1, arc / edge));
-    return moved(bubble, bubble.sM < 0 ? -goal : goal, inside, head);
+    return moved(bubble, bubble.sM < 0 ? 0 - goal : goal, inside, head);
   });
   return settleBubbles({ ...inside, bubbles }, head);
 }

@@ -31,7 +31,10 @@ export function takeAirIn(inside: SheathInside, head: HeadShape, tilt: number): 
   const lean = Math.min(1, (widthM(head) * tangent(tilt)) / NEEDED_LAYER_M) * (tilt < 0 ? -1 : 1);
   const edges = ([-1, 1] as const).map((flank) => ({ flank, ml: 0.5 * air * (1 + flank * lean) })).filter(({ ml }) => ml > 0);
   const [, edgeM] = footprint(head);
-  const caught = edges.map(({ flank, ml }) => ({ ml, sM: flank * Math.max(0, edgeM - bubbleHalfM({ sM: 0, ml }, inside, head)) }));
+  const caught = edges.map(({ flank, ml }) => {
+    const off = Math.max(0, edgeM - bubbleHalfM({ sM: 0, ml }, inside, head));
+    return { ml, sM: flank < 0 ? 0 - off : off };
+  });
   return settleBubbles({ ...inside, bubbles: [...inside.bubbles, ...caught] }, head);
 }
 

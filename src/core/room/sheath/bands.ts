@@ -51,9 +51,11 @@ export const staysOn = (band: Band, head: HeadShape): boolean => band.alongM >= 
  * 2π in all, so it presses with 2π T however wide the section is; film slides across the turns, so no belt law applies.
  */
 export function bandHoldN(band: Band, inside: SheathInside, head: HeadShape): number {
-  const friction = gelLayer(inside, head).creepM >= band.alongM ? FRICTION.wet : FRICTION.dry;
-  return friction * 2 * PI * band.turns * tensionN(band, head);
+  return frictionAt(band.alongM, inside, head) * 2 * PI * band.turns * tensionN(band, head);
 }
+
+/** Friction of film on the probe at that distance from the face (m): less where gel has crept. */
+export const frictionAt = (alongM: number, inside: SheathInside, head: HeadShape): number => (gelLayer(inside, head).creepM >= alongM ? FRICTION.wet : FRICTION.dry);
 
 /**
  * Pull (N) that the film withstands at `alongM` before it slides over the probe. Film pulls but does not push: toward the cord the
