@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { roomUnderFaceMl, takeAirIn } from '../../../../src/core/room/sheath/airIntake.ts';
 import { coupledShare, coveredByAir, squeeze, stroke, ventAir } from '../../../../src/core/room/sheath/air.ts';
 import { seals } from '../../../../src/core/room/sheath/bands.ts';
-import { putBand } from '../../../../src/core/room/sheath/banding.ts';
+import { putBand, rollBand } from '../../../../src/core/room/sheath/banding.ts';
 import { bubbleHalfM, gapM } from '../../../../src/core/room/sheath/bubble.ts';
 import { pullFilm } from '../../../../src/core/room/sheath/filmSlide.ts';
 import { alongFromArc, arcFromAlong } from '../../../../src/core/room/sheath/fromFace.ts';
@@ -146,12 +146,22 @@ describe('Air and bands', () => {
     expect(alongFromArc(PROBE, now.bubbles[0]!.sM)).toBeLessThan(HEAD_BAND.alongM);
   });
 
-  it('a band parts the air that it comes down on', () => {
+  it('a band parts the air that it comes down on, by what lies on either side', () => {
     const seal = arcFromAlong(PROBE, HEAD_BAND.alongM);
-    const now = putBand(sheathWith(4, [seal, 0.4]), PROBE, HEAD_BAND)!;
-    expect(now.bubbles.map(({ ml }) => ml)).toEqual([expect.closeTo(0.2, 9), expect.closeTo(0.2, 9)]);
-    expect(now.bubbles[0]!.sM).toBeLessThan(seal);
-    expect(now.bubbles[1]!.sM).toBeGreaterThan(seal);
+    const inside = sheathWith(4, [seal - 0.002, 0.4]);
+    const half = bubbleHalfM(inside.bubbles[0]!, inside, PROBE);
+    const [within, beyond] = putBand(inside, PROBE, HEAD_BAND)!.bubbles;
+    expect(within!.ml / 0.4).toBeCloseTo((half + 0.002) / (2 * half), 9);
+    expect(within!.ml + beyond!.ml).toBeCloseTo(0.4, 12);
+    expect(within!.sM).toBeLessThan(seal);
+    expect(beyond!.sM).toBeGreaterThan(seal);
+  });
+
+  it('a tight band that is rolled drives the air before it', () => {
+    const rolled = rollBand(putBand(sheathWith(4, [0.06, 0.1], [-0.06, 0.1]), PROBE, HEAD_BAND)!, PROBE, 0, 0.06)!;
+    expect(rolled.bands).toEqual([{ ...HEAD_BAND, alongM: 0.06 }]);
+    expect(rolled.bubbles.map(({ sM }) => alongFromArc(PROBE, sM) > 0.06)).toEqual([true, true]);
+    expect(airMl(rolled)).toBeCloseTo(0.2, 12);
   });
 
   it('a slack band seals nothing', () => {
@@ -177,6 +187,24 @@ describe('Air and bands', () => {
     expect(coveredByAir(later, PROBE)).toBeGreaterThan(0);
     const kept = putBand(near, PROBE, { alongM: 0.13, turns: 5 })!;
     expect(handled(kept)).toEqual(kept);
+  });
+});
+
+describe('A sheath from gel to view', () => {
+  const HANDLED = [0.05, 0.08, 0.11].map((alongM) => ({ alongM, pullN: 1.2, toward: 'face', gripN: 0 }) as const);
+  const entered = takeAirIn(sheathWith(3.5), PROBE, 20 * DEG);
+  const squeezed = squeeze(entered, PROBE, 0, 0.03, TEN_N);
+  const banded = putBand(putBand(squeezed, PROBE, { alongM: 0.024, turns: 1 })!, PROBE, { alongM: 0.13, turns: 5 })!;
+  const used = (inside: SheathInside): SheathInside => Array.from({ length: 100 }).reduce<SheathInside>((now) => HANDLED.reduce((then, pull) => pullFilm(then, PROBE, pull, 0.01), now), inside);
+
+  it('is spoiled by a tilted entry, cleared by squeezing, and stays clear in use with both bands', () => {
+    expect(coupledShare(entered, PROBE)).toBeLessThan(0.8);
+    expect(coupledShare(squeezed, PROBE)).toBe(1);
+    expect(used(banded)).toEqual(banded);
+  });
+
+  it('is spoiled again in use with both bands forgotten', () => {
+    expect(coupledShare(used(squeezed), PROBE)).toBeLessThan(0.9);
   });
 });
 

@@ -61,6 +61,13 @@ describe('Gel in the pocket', () => {
     expect(after(20, drop)).toEqual(drop);
   });
 
+  it('runs slower down a pocket that slants: at 60 degrees half its weight drives it', () => {
+    const lump = squeezeGelIn(newInside(), 15, 0.1);
+    const way = (down: number): number => 0.1 - runGel(lump, down, 0.1).lumps[0]!.toEndM;
+    expect(way(0.5) / way(1)).toBeCloseTo(plugSpeed(ballRadiusM(15e-6), GEL_WEIGHT / 2) / plugSpeed(ballRadiusM(15e-6), GEL_WEIGHT), 9);
+    expect(way(0.5)).toBeLessThan(0.5 * way(1));
+  });
+
   it('is stroked down by fingers that pass it, not by others', () => {
     const drop = squeezeGelIn(newInside(), 0.3, 0.1);
     expect(strokeGel(drop, 0.08, 0)).toEqual(drop);
