@@ -218,10 +218,10 @@ describe('Whatever is done', () => {
 
   it('no air is lost or made, none passes a tight band, and the state is plain data in order', () => {
     fc.assert(
-      fc.property(volumes, fc.double({ min: 0, max: 10, noNaN: true }), fc.array(action, { maxLength: 12 }), (bubbles, gelMl, actions) => {
-        let now = putBand(sheathWith(gelMl, ...bubbles), PROBE, { alongM: 0.024, turns: 1 })!;
-        const [, seal] = seals(now, PROBE);
-        const within = ({ bubbles }: SheathInside): number => bubbles.reduce((sum, { sM, ml }) => (Math.abs(sM) < seal! ? sum + ml : sum), 0);
+      fc.property(volumes, fc.double({ min: 0, max: 10, noNaN: true }), fc.array(action, { maxLength: 12 }), fc.constantFrom([0.024], [0.024, 0.03]), (bubbles, gelMl, actions, places) => {
+        let now = places.reduce((inside, alongM) => putBand(inside, PROBE, { alongM, turns: 1 })!, sheathWith(gelMl, ...bubbles));
+        const seal = arcFromAlong(PROBE, 0.024);
+        const within = ({ bubbles }: SheathInside): number => bubbles.reduce((sum, { sM, ml }) => (Math.abs(sM) < seal ? sum + ml : sum), 0);
         const [all, inner] = [airMl(now), within(now)];
         for (const act of actions) {
           if (act.kind === 'squeeze') now = squeeze(now, PROBE, act.from, act.to, act.n);
