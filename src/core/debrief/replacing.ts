@@ -27,7 +27,10 @@ export function renamedFact(fact: Fact, surface: (id: string) => string, thing: 
     case 'surface.retired':
     case 'zone.entered':
     case 'zone.left':
+    case 'torn':
       return { ...fact, surface: surface(fact.surface) };
+    case 'gelled':
+      return { ...fact, surface: surface(fact.surface), gel: surface(fact.gel) };
     case 'used':
       return { ...fact, surface: surface(fact.surface), site: surface(fact.site) };
     case 'drape.drifted':

@@ -3,7 +3,7 @@ import type { Surface } from './surface.ts';
 
 /**
  * Where a surface is that makes it count as unsterile without a touch.
- * - belowField: a hand below the level of the field, or of the waist beside it
+ * - belowField: a hand, or the opened sheath that hangs from it, below the level of the field, or of the waist beside it
  * - outOfSight: a hand behind something or behind the operator's back
  * - margin: a stretch of drape within the margin of an edge, or beyond the edge (it is not on the field)
  * - offField: an item or a stretch of sheathed cord that left the field (fell, or hangs below it); it may touch what it likes there
@@ -26,6 +26,10 @@ export type Fact =
   | { readonly kind: 'drape.drifted'; readonly step: number; readonly drape: string; readonly direction: 'toward' | 'away'; readonly site: string; readonly metres: number; readonly x: number; readonly y: number }
   /** A thing was used for its purpose at the site: gel squeezed, probe set down, needle or syringe held to the skin. */
   | { readonly kind: 'used'; readonly step: number; readonly surface: string; readonly site: string; readonly x: number; readonly y: number }
+  /** The film of a sheath tore there. */
+  | { readonly kind: 'torn'; readonly step: number; readonly surface: string; readonly x: number; readonly y: number }
+  /** Gel that is not sterile went into a sheath; `gel` is what it came from. */
+  | { readonly kind: 'gelled'; readonly step: number; readonly gel: string; readonly surface: string; readonly x: number; readonly y: number }
   | { readonly kind: 'noticed'; readonly step: number }
   /** A remedy came to its end; `things` are what it answered (`glove.left#1`, `drape.right#1`), each with its surfaces retired or covered. */
   | { readonly kind: 'remedied'; readonly step: number; readonly remedy: RemedyId; readonly things: readonly string[] };

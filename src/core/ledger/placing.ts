@@ -81,3 +81,12 @@ export function use(state: LedgerState, rules: RuleIndex, fact: FactOf<'used'>):
   const root = { rule, step, x, y, lost: site, against: thing, touch: null };
   breakAtRoot(state, root, [site], thing.taint === 'place' ? thing : null);
 }
+
+/** The film tore, or other gel than sterile went in: the sheath is spoiled by it. */
+export function spoilSheath(state: LedgerState, rules: RuleIndex, fact: FactOf<'torn' | 'gelled'>): void {
+  const film = recordOf(state, fact.surface);
+  const rule = fact.kind === 'torn' ? rules.torn : rules.gelled;
+  if (!rule || film.retiredStep !== null) return;
+  const { step, x, y } = fact;
+  breakAtRoot(state, { rule, step, x, y, lost: film, against: fact.kind === 'gelled' ? recordOf(state, fact.gel) : null, touch: null }, [film], null);
+}

@@ -34,7 +34,10 @@ export type SurfaceKind =
   | 'item'
   | 'needle'
   | 'cover'
-  | 'bareHand';
+  | 'bareHand'
+  | 'bareProbe'
+  | 'sheathInside'
+  | 'unsterileItem';
 
 /**
  * The smallest thing that is sterile or not. `thing` names the object as a whole with its generation (`glove.left#2`), `part` the

@@ -208,6 +208,30 @@ export class World {
     this.state.stale = true;
   }
 
+  /** Puts the nodes of one strand somewhere at once, at rest; the memory of pairs is forgotten. */
+  placeStrand(strand: number, points: readonly (readonly [number, number])[]): void {
+    const { nodes, strands } = this.state;
+    const { start, size } = strands[strand]!;
+    assert(points.length === size, `strand ${strand} has ${size} nodes`);
+    points.forEach(([x, y], k) => {
+      nodes.x[start + k] = x;
+      nodes.y[start + k] = y;
+      nodes.stop(start + k);
+    });
+    this.state.pairs.count = 0;
+    wakeStrand(this.state, strand);
+    this.state.stale = true;
+  }
+
+  /** Changes the rest length of every link of a strand (m): it pays out or is gathered, so change it gradually. */
+  setLinkLength(strand: number, linkM: number): void {
+    const { nodes, strands } = this.state;
+    const { start, end } = strands[strand]!;
+    if (nodes.rest[start] === linkM) return;
+    nodes.rest.fill(linkM, start, end);
+    wakeStrand(this.state, strand);
+  }
+
   /** Force (N) on a node, held until changed. */
   setNodeForce(node: number, fx: number, fy: number): void {
     const { nodes, strands } = this.state;
@@ -230,6 +254,16 @@ export class World {
   /** A hand takes hold of a node where it is; the grip lets go above `maxForceN`. */
   gripNode(body: number, node: number, maxForceN: number): void {
     holdNodeHere(this.state, node, body, maxForceN);
+  }
+
+  /** Changes where in its holder's frame a held node is; it goes there in the next sub-step, so change it gradually. */
+  moveHold(node: number, lx: number, ly: number): void {
+    const { nodes } = this.state;
+    assert(nodes.holder[node]! >= 0, `node ${node} is held`);
+    if (nodes.localX[node] === lx && nodes.localY[node] === ly) return;
+    nodes.localX[node] = lx;
+    nodes.localY[node] = ly;
+    wakeStrand(this.state, nodes.strand[node]);
   }
 
   releaseNode(node: number): void {
@@ -277,6 +311,11 @@ export class World {
     if (weld === undefined) return;
     this.state.welds = this.state.welds.filter((one) => one !== weld);
     this.wakePair(weld.a, weld.b);
+  }
+
+  /** Lets go of every joint between two bodies. */
+  unweldBodies(a: number, b: number): void {
+    for (const { id } of this.state.welds.filter((one) => one.a === a && one.b === b)) this.unweld(id);
   }
 
   /** Smoothed force (N) that a joint carries; 0 once it has let go. */

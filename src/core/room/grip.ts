@@ -4,6 +4,7 @@ import { HAND } from './handShape.ts';
 import type { HandState, Hold } from './handState.ts';
 import { THING_SHAPES } from './itemShapes.ts';
 import type { Scene } from './scene.ts';
+import type { Sheath } from './sheath/Sheath.ts';
 
 /** How long the fingers take to bring a thing into the way they hold it, in steps. */
 const SETTLE_STEPS = 36;
@@ -14,11 +15,15 @@ const PULL_BLEND = 0.08;
 /** A cord or a sheet is taken only when no thing is nearer by these distances (m): people reach for the thing on the sheet. */
 const CORD_BIAS_M = 0.008;
 const DRAPE_BIAS_M = 0.02;
+/** The folds at the open end of a sheath are taken before the cord under them (m). */
+const END_BIAS_M = 0.004;
 
 /** What the fingertips would take hold of now. */
 export type Grasp =
   | { readonly kind: 'thing'; readonly thing: number; readonly gap: number }
-  | { readonly kind: 'node'; readonly strand: 'drape.left' | 'drape.right' | 'cord'; readonly node: number; readonly gap: number };
+  | { readonly kind: 'node'; readonly strand: 'drape.left' | 'drape.right' | 'cord'; readonly node: number; readonly gap: number }
+  | { readonly kind: 'rim'; readonly gap: number }
+  | { readonly kind: 'film'; readonly gap: number };
 
 /** Fingertips of a hand, in metres. */
 export function fingertips(scene: Scene, side: Side): readonly [number, number] {
@@ -28,7 +33,7 @@ export function fingertips(scene: Scene, side: Side): readonly [number, number] 
 }
 
 /** Nearest thing, cord or sheet within reach of the fingertips, or null. `gone` says which things are no longer there. */
-export function findGrasp(scene: Scene, side: Side, gone: readonly boolean[]): Grasp | null {
+export function findGrasp(scene: Scene, side: Side, gone: readonly boolean[], sheath: Sheath | null): Grasp | null {
   const [x, y] = fingertips(scene, side);
   const reach = scene.scenario.operator.gripReachM;
   let best: Grasp | null = null;
@@ -42,6 +47,8 @@ export function findGrasp(scene: Scene, side: Side, gone: readonly boolean[]): G
   scene.things.forEach((_, k) => {
     if (!gone[k]) offer({ kind: 'thing', thing: k, gap: Math.max(0, gapToThing(scene, k, x, y)) }, 0);
   });
+  const film = sheath?.offers(side, x, y) ?? null;
+  if (film) offer(film, film.kind === 'film' ? END_BIAS_M : 0);
   for (const strand of ['cord', 'drape.right', 'drape.left'] as const) {
     const id = strandId(scene, strand);
     const start = scene.world.strandStart(id);
@@ -71,13 +78,19 @@ function gapToThing(scene: Scene, k: number, x: number, y: number): number {
 }
 
 /** Closes the fingers on what they reach; a thing that the other hand holds is taken over. Returns what is held, or null. */
-export function takeHold(scene: Scene, hands: Readonly<Record<Side, HandState>>, side: Side, gone: readonly boolean[]): Hold | null {
+export function takeHold(scene: Scene, hands: Readonly<Record<Side, HandState>>, side: Side, gone: readonly boolean[], sheath: Sheath | null): Hold | null {
   const hand = hands[side];
   hand.closed = true;
-  const grasp = findGrasp(scene, side, gone);
+  const grasp = findGrasp(scene, side, gone, sheath);
   if (!grasp) return null;
   const { world } = scene;
   const body = scene.hands[side];
+  if (grasp.kind === 'rim' || grasp.kind === 'film') {
+    if (grasp.kind === 'rim') sheath!.pocket.take(side);
+    else sheath!.takeEnd(side);
+    hand.hold = { kind: grasp.kind, pullN: 0 };
+    return hand.hold;
+  }
   if (grasp.kind === 'node') {
     const other = hands[otherSide(side)].hold;
     if (other?.kind === 'node' && other.node === grasp.node) return null;
@@ -86,7 +99,17 @@ export function takeHold(scene: Scene, hands: Readonly<Record<Side, HandState>>,
     return hand.hold;
   }
   const other = hands[otherSide(side)];
-  if (other.hold?.kind === 'thing' && other.hold.thing === grasp.thing) letGo(scene, other);
+  if (other.hold?.kind === 'thing' && other.hold.thing === grasp.thing) {
+    letGo(scene, other, sheath);
+    if (sheath && grasp.thing === scene.sheath!.roll) {
+      // A folded sheath between two hands opens.
+      other.closed = true;
+      other.hold = { kind: 'rim', pullN: 0 };
+      hand.hold = { kind: 'rim', pullN: 0 };
+      sheath.open(other.side, side);
+      return hand.hold;
+    }
+  }
   const thing = scene.things[grasp.thing]!.body;
   const from = relativePose(scene, body, thing);
   const joint = world.weld(body, thing, { relative: from });
@@ -95,32 +118,38 @@ export function takeHold(scene: Scene, hands: Readonly<Record<Side, HandState>>,
 }
 
 /** Opens the fingers. */
-export function letGo(scene: Scene, hand: HandState): void {
+export function letGo(scene: Scene, hand: HandState, sheath: Sheath | null): void {
   hand.closed = false;
   hand.using = false;
   if (!hand.hold) return;
   if (hand.hold.kind === 'thing') scene.world.unweld(hand.hold.joint);
-  else scene.world.releaseNode(hand.hold.node);
+  else if (hand.hold.kind === 'node') scene.world.releaseNode(hand.hold.node);
+  else sheath!.letGo(hand.side);
   hand.hold = null;
 }
 
 /** Lets go of what is pulled out of the fingers, and lets them bring held things into the way they hold them. */
-export function settleHolds(scene: Scene, hands: Readonly<Record<Side, HandState>>): void {
+export function settleHolds(scene: Scene, hands: Readonly<Record<Side, HandState>>, sheath: Sheath | null): void {
   for (const side of SIDES) {
     const hand = hands[side];
     const { hold } = hand;
     if (!hold) continue;
     // What pulls at a grip is felt by the arm as well; single jerks inside the grip are not.
-    const inGrip = hold.kind === 'thing' ? scene.world.weldForce(hold.joint) : scene.world.holdForce(hold.node);
+    const inGrip = pullOn(scene, hold, side, sheath);
     hold.pullN += (Math.min(inGrip, hand.driveN) - hold.pullN) * PULL_BLEND;
-    if (hold.pullN > scene.scenario.operator.gripForceN) slip(scene, hand);
+    if (hold.pullN > scene.scenario.operator.gripForceN) slip(scene, hand, sheath);
     else if (hold.kind === 'thing' && hold.settled < 1) settle(scene, side, hold);
   }
 }
 
+function pullOn({ world }: Scene, hold: Hold, side: Side, sheath: Sheath | null): number {
+  if (hold.kind === 'thing') return world.weldForce(hold.joint);
+  return hold.kind === 'node' ? world.holdForce(hold.node) : sheath!.pullN(side);
+}
+
 /** What was held is pulled out of the closed fingers. */
-function slip(scene: Scene, hand: HandState): void {
-  letGo(scene, hand);
+function slip(scene: Scene, hand: HandState, sheath: Sheath | null): void {
+  letGo(scene, hand, sheath);
   hand.closed = true;
 }
 

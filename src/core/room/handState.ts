@@ -4,11 +4,13 @@ import type { Side } from '../base/side.ts';
 /**
  * What a hand holds: an item or the probe by its place in the scene's list, or one node of a strand. `settled` says how far the
  * fingers have brought a thing from the way they took it (`from`) into the way they hold it, 0 to 1; `pullN` is what pulls at the
- * grip in newtons, averaged over about 0.1 s.
+ * grip in newtons, averaged over about 0.1 s. `rim`: an edge of the opened sheath's mouth, or both; `film`: its open end on the cord.
  */
 export type Hold =
   | { readonly kind: 'thing'; readonly thing: number; readonly joint: number; pullN: number; settled: number; readonly from: { readonly x: number; readonly y: number; readonly c: number; readonly s: number } }
-  | { readonly kind: 'node'; readonly strand: 'drape.left' | 'drape.right' | 'cord'; readonly node: number; pullN: number };
+  | { readonly kind: 'node'; readonly strand: 'drape.left' | 'drape.right' | 'cord'; readonly node: number; pullN: number }
+  | { readonly kind: 'rim'; pullN: number }
+  | { readonly kind: 'film'; pullN: number };
 
 /** All that a hand carries from step to step besides its body. Plain data. */
 export interface HandState {

@@ -1,7 +1,8 @@
 import type { ItemKind } from '../scenario/schema.ts';
 import type { Point } from './layout.ts';
 
-export type ThingKind = ItemKind | 'probe';
+/** `sheathRoll` is the sheath while it is folded. */
+export type ThingKind = ItemKind | 'probe' | 'sheathRoll';
 
 /**
  * Size and handling of each kind of thing, in its own frame: the first axis runs to its working end, the middle is its centre of
@@ -25,6 +26,9 @@ export const THING_SHAPES: Readonly<Record<ThingKind, ThingShape>> = {
   gelPacket: { halfLength: 0.035, halfHeight: 0.007, massKg: 0.02, needleLength: 0, holdAngle: 1.1, holdAlong: 0.073, sharp: false },
   syringe: { halfLength: 0.045, halfHeight: 0.008, massKg: 0.015, needleLength: 0.03, holdAngle: 0.35, holdAlong: 0.05, sharp: true },
   needleSyringe: { halfLength: 0.045, halfHeight: 0.008, massKg: 0.018, needleLength: 0.06, holdAngle: 0.35, holdAlong: 0.05, sharp: true },
+  band: { halfLength: 0.015, halfHeight: 0.004, massKg: 0.001, needleLength: 0, holdAngle: 0.6, holdAlong: 0.08, sharp: false },
+  gelBottle: { halfLength: 0.08, halfHeight: 0.028, massKg: 0.25, needleLength: 0, holdAngle: 1.5707963, holdAlong: 0.06, sharp: false },
+  sheathRoll: { halfLength: 0.07, halfHeight: 0.012, massKg: 0.03, needleLength: 0, holdAngle: 0, holdAlong: 0.085, sharp: false },
   gauze: { halfLength: 0.03, halfHeight: 0.008, massKg: 0.005, needleLength: 0, holdAngle: 0.6, holdAlong: 0.073, sharp: false },
 };
 

@@ -4,7 +4,7 @@ export function keptRow(column: Float64Array, start: number, size: number, befor
 }
 
 /** The part of a list from `start` on, or `before` when that holds the same values. */
-export function keptList<Value extends string | boolean>(list: readonly Value[], start: number, size: number, before: readonly Value[] | undefined): readonly Value[] {
+export function keptList<Value>(list: readonly Value[], start: number, size: number, before: readonly Value[] | undefined): readonly Value[] {
   return before?.length === size && isPart(before, list, start) ? before : list.slice(start, start + size);
 }
 

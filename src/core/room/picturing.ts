@@ -6,8 +6,9 @@ import type { HandState } from './handState.ts';
 import { THING_SHAPES } from './itemShapes.ts';
 import { keptFields, keptList, keptRow } from './keeping.ts';
 import { levelsAt } from './level.ts';
-import type { AssistantPicture, HandPicture, HandPose, ItemPicture, RoomPicture, StrandPicture, SurfaceMark } from './picture.ts';
+import type { AssistantPicture, HandPicture, HandPose, ItemPicture, ProbeDress, RoomPicture, StrandPicture, SurfaceMark } from './picture.ts';
 import type { Scene } from './scene.ts';
+import type { Sheath } from './sheath/Sheath.ts';
 import type { Surfaces } from './surfaces.ts';
 import { holderOf } from './work.ts';
 
@@ -24,6 +25,7 @@ export interface Sight {
   readonly surfaces: Surfaces;
   readonly marks: ReadonlyMap<string, SurfaceMark>;
   readonly assistant: AssistantLook;
+  readonly sheath: Sheath | null;
 }
 
 const LEVEL_SAMPLES = 61;
@@ -49,6 +51,8 @@ export function takePicture(scene: Scene, sight: Sight, before: RoomPicture | nu
     ...patient,
     skinSurfaces: keptList(surfaces.upper, slot.skin, layout.skin.length - 1, before?.skinSurfaces),
     gelOnSite: sight.gelOnSite,
+    coveredM: scene.cover.coveredM, gelInSheathMl: sight.sheath?.gelMl ?? 0, foldedM: sight.sheath?.foldedM ?? 0,
+    fingersInFold: keptList(SIDES.filter((side) => scene.cover.folded[side]), 0, SIDES.filter((side) => scene.cover.folded[side]).length, before?.fingersInFold),
     outletX: world.x[end]!, outletY: world.y[end]!,
     ...levelPicture(scene, sight, before && patient.skinX === before.skinX && strands[0] === before.strands[0] && strands[1] === before.strands[1] ? before : null),
     fixed: keptFields({
@@ -107,7 +111,9 @@ function gripAlong(scene: Scene, { hold }: HandState): number {
 
 function heldId(scene: Scene, hand: HandState): string | null {
   if (!hand.hold) return null;
-  return hand.hold.kind === 'thing' ? scene.things[hand.hold.thing]!.id : hand.hold.strand;
+  if (hand.hold.kind === 'thing') return scene.things[hand.hold.thing]!.id;
+  if (hand.hold.kind === 'node') return hand.hold.strand;
+  return hand.hold.kind === 'rim' ? 'pocket' : 'film';
 }
 
 function poseOf(scene: Scene, hand: HandState): HandPose {
@@ -119,14 +125,14 @@ function poseOf(scene: Scene, hand: HandState): HandPose {
   return hand.closed ? 'pinch' : 'open';
 }
 
-/** The drapes of both sides, then the cord. */
+/** The drapes of both sides, the cord, then the sheath while it is open. */
 function strandPictures(scene: Scene, surfaces: Surfaces, before: RoomPicture | null): StrandPicture[] {
   const { world } = scene;
   const one = (id: StrandPicture['id'], strand: number, slot: number, was: StrandPicture | undefined): StrandPicture => {
     const start = world.strandStart(strand);
     const size = world.strandSize(strand);
     const glued: boolean[] = [];
-    if (id !== 'cord') for (let i = start; i < start + size; i++) glued.push(world.isGlued(i));
+    if (id !== 'cord' && id !== 'pocket') for (let i = start; i < start + size; i++) glued.push(world.isGlued(i));
     const x = keptRow(world.x, start, size, was?.x);
     const y = keptRow(world.y, start, size, was?.y);
     return keptFields({ id, x, y, surfaces: keptList(surfaces.upper, slot, size - 1, was?.surfaces), glued: keptList(glued, 0, glued.length, was?.glued) }, was);
@@ -136,7 +142,18 @@ function strandPictures(scene: Scene, surfaces: Surfaces, before: RoomPicture | 
     one('drape.right', scene.drapes.right, drape.right, before?.strands[0]),
     one('drape.left', scene.drapes.left, drape.left, before?.strands[1]),
     one('cord', scene.cord, cord, before?.strands[2]),
+    ...(scene.sheath && scene.cover.open ? [one('pocket', scene.sheath.pocket, surfaces.slots.pocket, before?.strands[3])] : []),
   ];
+}
+
+/** The film on a probe that a perfect operator has sheathed: bands behind the head and where the cord begins. */
+const LOADED: ProbeDress = { bands: [0.024, 0.124], bubbles: [], torn: false };
+
+/** The dress as it was, where nothing of it has changed. */
+function keptDress(dress: ProbeDress | null, was: ProbeDress | null): ProbeDress | null {
+  if (!dress || !was) return dress;
+  const bubbles = keptList(dress.bubbles.map((bubble, k) => keptFields(bubble, was.bubbles[k])), 0, dress.bubbles.length, was.bubbles);
+  return keptFields({ bands: keptList(dress.bands, 0, dress.bands.length, was.bands), bubbles, torn: dress.torn }, was);
 }
 
 function itemPictures(scene: Scene, sight: Sight, before: RoomPicture | null): ItemPicture[] {
@@ -148,7 +165,7 @@ function itemPictures(scene: Scene, sight: Sight, before: RoomPicture | null): I
     return keptFields({
       id, kind, x: world.bodyX[body]!, y: world.bodyY[body]!, c: world.bodyC[body]!, s: world.bodyS[body]!,
       surfaces: keptList(surfaces, 0, surfaces.length, was?.surfaces),
-      heldBy: SIDES.find((side) => holderOf(sight.hands, k) === side) ?? null, gone: sight.gone[k]!, used: sight.used[k]!,
+      heldBy: SIDES.find((side) => holderOf(sight.hands, k) === side) ?? null, gone: sight.gone[k]!, used: sight.used[k]!, dress: k === 0 ? keptDress(sight.sheath ? sight.sheath.dress : LOADED, was?.dress ?? null) : null,
     }, was);
   });
 }

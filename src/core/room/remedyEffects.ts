@@ -3,6 +3,8 @@ import { SIDES, type Side } from '../base/side.ts';
 import { letGo } from './grip.ts';
 import { HAND_PARTS } from './handShape.ts';
 import type { Room } from './room.ts';
+import { HELD_AT } from './sheath/inHolder.ts';
+import type { Sheath } from './sheath/Sheath.ts';
 import { SLEEVE_PARTS } from './surfaces.ts';
 import { holderOf } from './work.ts';
 
@@ -44,7 +46,7 @@ function newItem(room: Room, k: number): string {
   const { id, body } = room.scene.things[k]!;
   const old = room.surfaces.thingName(id);
   const holder = holderOf(room.hands, k);
-  if (holder) letGo(room.scene, room.hands[holder]);
+  if (holder) letGo(room.scene, room.hands[holder], room.sheath);
   room.surfaces.newItem(k);
   room.gone[k] = false;
   room.carriedOff[k] = false;
@@ -62,11 +64,34 @@ function newItem(room: Room, k: number): string {
 
 function newSheath(room: Room): string {
   const old = room.surfaces.thingName('sheath');
+  if (room.sheath) {
+    loadAnew(room, room.sheath);
+    return old;
+  }
   room.surfaces.newSheath();
   const { slots } = room.surfaces;
   room.touches.replaced(slots.thing[0]!.solid);
   for (let k = 0, links = room.scene.world.strandSize(room.scene.cord) - 1; k < links; k++) room.touches.replaced(slots.cord + k);
   return old;
+}
+
+/** A new sheath with its gel and bands on the table; the probe hangs in its holder again. */
+function loadAnew(room: Room, sheath: Sheath): void {
+  const { scene, laid, touches, surfaces } = room;
+  const { world, things } = scene;
+  room.assistant.letGoOfCord();
+  sheath.startOver();
+  const start = world.strandStart(scene.cord);
+  world.placeStrand(scene.cord, Array.from({ length: world.strandSize(scene.cord) }, (_, k): readonly [number, number] => [laid.x[start + k]!, laid.y[start + k]!]));
+  const { x, y, c, s } = laid.things[0]!;
+  world.teleportBody(things[0]!.body, x, y, c, s);
+  world.weld(scene.sheath!.holder, things[0]!.body, { relative: HELD_AT });
+  const roll = laid.things[scene.sheath!.roll]!;
+  world.teleportBody(things[scene.sheath!.roll]!.body, roll.x, roll.y + 0.02, roll.c, roll.s);
+  for (let slot = surfaces.slots.cord; slot < surfaces.slots.count; slot++) touches.moved(slot);
+  things.forEach(({ kind }, k) => {
+    if ((kind === 'band' && room.gone[k]) || (kind === 'gelPacket' && room.work.used[k]! > 0)) newItem(room, k);
+  });
 }
 
 function newDrape(room: Room, side: Side): string {

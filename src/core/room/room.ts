@@ -4,14 +4,14 @@ import { Rng } from '../base/rng.ts';
 import { SIDES, type Side } from '../base/side.ts';
 import type { Command, RemedyId } from '../commands/command.ts';
 import type { Fact } from '../ledger/fact.ts';
-import type { FieldObservation } from '../procedure/observation.ts';
+import type { Observation } from '../procedure/observation.ts';
 import type { CueKind, Scenario } from '../scenario/schema.ts';
 import { Assistant } from './assistant/Assistant.ts';
 import { driveHands } from './driveHands.ts';
 import type { Clearances } from './clearance.ts';
 import { Clip } from './clip.ts';
 import { DriftWatch } from './drift.ts';
-import { letGo, settleHolds, takeHold } from './grip.ts';
+import { fingertips, letGo, settleHolds, takeHold } from './grip.ts';
 import { HandlingWatch } from './handling.ts';
 import { copyHand, restingHand, type HandState } from './handState.ts';
 import { Happenings } from './patient.ts';
@@ -21,6 +21,7 @@ import { Remedies } from './remedies.ts';
 import { applyRemedy } from './remedyEffects.ts';
 import type { Scene } from './scene.ts';
 import { rememberLaid, settle, settledScene, type Laid, type SettledState } from './settle.ts';
+import { Sheath, type SheathFact } from './sheath/Sheath.ts';
 import { Surfaces } from './surfaces.ts';
 import { TouchWatch } from './touchWatch.ts';
 import { holderOf, sitePoint, Work, type SitePoint } from './work.ts';
@@ -29,7 +30,7 @@ import { holderOf, sitePoint, Work, type SitePoint } from './work.ts';
 export interface RoomStep {
   readonly facts: readonly Fact[];
   readonly cues: readonly { readonly kind: CueKind | 'assistantSpeaks'; readonly words: string }[];
-  readonly observation: FieldObservation;
+  readonly observation: Observation;
 }
 
 /** The room in motion: hands, strands, things, patient, and the facts that follow from them. It judges nothing. */
@@ -49,6 +50,8 @@ export class Room {
   readonly gone: boolean[];
   /** Things that the assistant took out of the room. */
   readonly carriedOff: boolean[];
+  /** Null where no sheath is loaded. */
+  readonly sheath: Sheath | null;
   torsoX = 0;
   /** Hand that was moved last: the operator steps where it needs to go. */
   private moving: Side = 'right';
@@ -68,11 +71,17 @@ export class Room {
     this.happenings = new Happenings(this.scene, new Rng(seed));
     this.work = new Work(this.scene);
     this.drift = new DriftWatch(this.scene);
-    this.assistant = new Assistant(this.scene, seed);
     this.clip = new Clip(this.scene);
-    this.gone = this.scene.things.map(() => false);
+    this.gone = this.scene.things.map((_, k) => scenario.items[k - 1]?.spare === true);
     this.carriedOff = this.scene.things.map(() => false);
     this.touches = new TouchWatch(this.scene, this.surfaces);
+    const { hands, gone, carriedOff, touches, work } = this;
+    const host = { hands, gone, carriedOff, used: work.used, replaced: (slot: number) => touches.replaced(slot), moved: (slot: number) => touches.moved(slot), say: (fact: SheathFact) => void this.facts.push({ ...fact, step: this.now }) };
+    this.sheath = this.scene.sheath && new Sheath(this.scene, this.scene.sheath, this.surfaces, host);
+    this.assistant = new Assistant(this.scene, seed, this.sheath);
+    scenario.items.forEach(({ spare }, k) => {
+      if (spare) this.scene.world.setBodyEnabled(this.scene.things[k + 1]!.body, false);
+    });
     this.handling = new HandlingWatch(this.scene, this.surfaces.slots);
   }
 
@@ -88,6 +97,7 @@ export class Room {
     this.now = step;
     for (const command of commands) this.obey(command);
     const cues = [...this.happenings.step(step), ...this.stepAssistant(step)];
+    this.sheath?.before();
     this.torsoX = driveHands(this.scene, this.hands, this.moving, this.torsoX);
     this.moveWorld();
     const site = this.site();
@@ -95,8 +105,9 @@ export class Room {
     const away = this.away();
     const assistant = this.assistant.look();
     const begun = this.work.step(this.hands, site, away);
+    this.sheath?.after();
     // The ledger takes the facts of a step in this order: where things are, what they touch, drift, use, what was said, remedies.
-    this.facts.push(...this.touches.step(step, { hands: this.hands, torsoX: this.torsoX, humpX, humpY, gone: away, assistant }));
+    this.facts.push(...this.touches.step(step, { hands: this.hands, torsoX: this.torsoX, humpX, humpY, gone: away, assistant, handles: { left: this.handled('left'), right: this.handled('right') } }));
     for (const d of this.drift.step(humpX)) {
       const drape = this.surfaces.upper[this.surfaces.slots.drape[d.side]]!;
       this.facts.push({ kind: 'drape.drifted', step, drape, direction: d.direction, site: this.siteSurface(), metres: d.metres, x: d.x, y: d.y });
@@ -105,7 +116,8 @@ export class Room {
     if (commands.some(({ type }) => type === 'notice')) this.facts.push({ kind: 'noticed', step });
     this.stepRemedies();
     this.handling.step(step, { shapes: this.touches.shapes, hands: this.hands, offField: this.touches.offField(), gone: away, drift: this.drift.farthest });
-    const observation = this.work.observe(step, this.hands, site, this.gone, this.touches.offField(), this.carriedOff);
+    const field = this.work.observe(step, this.hands, site, this.gone, this.touches.offField(), this.carriedOff, this.sheath);
+    const observation = { field, sheath: this.sheath?.observe(step, this.assistant.hasProbe, field.probe.lyingOnField) ?? null };
     const facts = this.facts;
     this.facts = [];
     return { facts, cues, observation };
@@ -123,7 +135,7 @@ export class Room {
   picture(step: number, marks: ReadonlyMap<string, SurfaceMark>): RoomPicture {
     const sight = {
       step, hands: this.hands, torsoX: this.torsoX, humpX: this.happenings.humpX, humpY: this.happenings.humpY,
-      gone: this.gone, used: this.work.used, gelOnSite: this.work.gelOnSite, surfaces: this.surfaces, marks, assistant: this.assistant.look(),
+      gone: this.gone, used: this.work.used, gelOnSite: this.work.gelOnSite, surfaces: this.surfaces, marks, assistant: this.assistant.look(), sheath: this.sheath,
     };
     return (this.lastPicture = takePicture(this.scene, sight, this.lastPicture));
   }
@@ -139,13 +151,14 @@ export class Room {
     }
     hash.addNumber(this.work.gelOnSite).addNumber(this.work.anaesthetic);
     this.gone.forEach((gone) => hash.addInt(gone ? 1 : 0));
+    this.sheath?.hashInto(hash);
   }
 
   save(): unknown {
     return {
       world: this.scene.world.snapshot(), surfaces: this.surfaces.save(), hands: { left: copyHand(this.hands.left), right: copyHand(this.hands.right) },
       remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(), assistant: this.assistant.save(),
-      clip: this.clip.save(), handling: this.handling.save(),
+      clip: this.clip.save(), handling: this.handling.save(), sheath: this.sheath?.save(),
       touches: this.touches.save(), gone: [...this.gone], carriedOff: [...this.carriedOff], torsoX: this.torsoX, moving: this.moving,
     };
   }
@@ -163,6 +176,7 @@ export class Room {
     this.clip.restore(s['clip']);
     this.touches.restore(s['touches']);
     this.handling.restore(s['handling']);
+    this.sheath?.restore(s['sheath']);
     (s['gone'] as boolean[]).forEach((gone, k) => (this.gone[k] = gone));
     (s['carriedOff'] as boolean[]).forEach((off, k) => (this.carriedOff[k] = off));
     this.torsoX = s['torsoX'];
@@ -181,10 +195,10 @@ export class Room {
         this.hands[command.hand].wishAngle = (command.angleDeg * PI) / 180;
         break;
       case 'hand.grip':
-        if (!this.hands[command.hand].hold) takeHold(this.scene, this.hands, command.hand, this.gone);
+        if (!this.hands[command.hand].hold) takeHold(this.scene, this.hands, command.hand, this.gone, this.sheath);
         break;
       case 'hand.release':
-        letGo(this.scene, this.hands[command.hand]);
+        letGo(this.scene, this.hands[command.hand], this.sheath);
         break;
       case 'hand.use':
         this.hands[command.hand].using = command.on;
@@ -207,11 +221,22 @@ export class Room {
   }
 
   private stepAssistant(step: number): { kind: 'assistantSpeaks'; words: string }[] {
-    const sight = { step, hands: this.hands, torsoX: this.torsoX, gone: this.gone, offField: this.touches.offField() };
-    const { said, wiped, tookAway } = this.assistant.step(sight);
+    const sight = { step, hands: this.hands, torsoX: this.torsoX, gone: this.gone, carriedOff: this.carriedOff, offField: this.touches.offField() };
+    const { said, wiped, tookAway, dropped } = this.assistant.step(sight);
     if (wiped) this.happenings.itchUntil = -1;
     if (tookAway >= 0) this.gone[tookAway] = this.carriedOff[tookAway] = true;
+    if (dropped >= 0) this.gone[dropped] = false;
     return said.map((words) => ({ kind: 'assistantSpeaks', words }));
+  }
+
+  /** What a hand has to do with, and the surface that its fingers meet on it: a probe in an opened sheath through the film. */
+  private handled(side: Side): { readonly thing: number; readonly surface: string } {
+    const { hold } = this.hands[side];
+    const { sheath, surfaces } = this;
+    const thing = hold?.kind === 'thing' ? hold.thing : sheath?.strokesProbe(side) ? 0 : -1;
+    if (thing < 0) return { thing, surface: '' };
+    const surface = surfaces.upper[surfaces.slots.thing[thing]!.solid]!;
+    return { thing, surface: thing === 0 && sheath?.isThroughFilm(...fingertips(this.scene, side)) ? surfaces.film!.probe : surface };
   }
 
   /** Things that cannot be touched: no longer there, or being carried out. */
@@ -235,7 +260,7 @@ export class Room {
       const dy = world.bodyY[this.scene.hands[side]]! - before[k]![1];
       this.hands[side].pathM += Math.sqrt(dx * dx + dy * dy);
     });
-    settleHolds(this.scene, this.hands);
+    settleHolds(this.scene, this.hands, this.sheath);
     this.clip.step();
     this.catchInBin();
   }

@@ -9,9 +9,13 @@ import { THING_SHAPES, thingCorners, type ThingKind } from './itemShapes.ts';
 import { layoutOf, skinHeight, type Layout, type Point } from './layout.ts';
 import { cordPath } from './layCord.ts';
 import { DRAPE_RADIUS_M, drapePath } from './layPaths.ts';
+import { newCover, type Cover } from './sheath/cover.ts';
+import { hangingPath, HELD_AT, holderAt } from './sheath/inHolder.ts';
+import { loadsSheath } from './sheath/loading.ts';
+import { Pocket } from './sheath/Pocket.ts';
 
 /** Groups of things that may push each other. Hands pass items and cord in depth: they take them, but do not shove them. */
-const GROUP = { bed: 1, fixture: 2, hand: 4, item: 8, drape: 16, cord: 32 } as const;
+const GROUP = { bed: 1, fixture: 2, hand: 4, item: 8, drape: 16, cord: 32, pocket: 64 } as const;
 
 /** Length of sheet along the bed that moves with the section, in metres: it turns mass per area into mass per length. */
 const SECTION_M = 1.2;
@@ -19,6 +23,8 @@ const DRAPE_STIFFNESS_N = 5000;
 const DRAPE_BENDING_NM2 = 2e-6;
 const CORD_STIFFNESS_N = 20000;
 const CORD_BENDING_NM2 = 3e-4;
+/** Film of 60 micrometres (0.057 kg/m²) with the fold and the gel that clings to it, in kg/m². */
+const POCKET_KG_PER_M2 = 0.2;
 /** Inertia of the clip: weightless and heavier than a real one (10 g), so that the two chains it joins do not chatter against each other. */
 const CLIP_KG = 0.1;
 /** How far inside the edge of the bed the cord is clipped to the drape (m). */
@@ -31,6 +37,13 @@ export interface ThingBody {
   readonly rubbish: boolean;
 }
 
+/** Parts of the scene that are there where a sheath is loaded: the film when it is open, the folded sheath among the things, and what holds the bare probe. */
+export interface SheathParts {
+  readonly pocket: number;
+  readonly roll: number;
+  readonly holder: number;
+}
+
 /** The physical scene of a run: the solver's world and the numbers by which the room knows its parts. */
 export interface Scene {
   readonly scenario: Scenario;
@@ -40,7 +53,7 @@ export interface Scene {
   readonly hands: Readonly<Record<Side, number>>;
   /** The assistant's, driven: they push nothing and can take hold. */
   readonly assistantHands: Readonly<Record<Side, number>>;
-  /** The probe first, then the items in the order of the scenario. */
+  /** The probe first, then the items in the order of the scenario, then the folded sheath where one is loaded. */
   readonly things: readonly ThingBody[];
   readonly drapes: Readonly<Record<Side, number>>;
   readonly cord: number;
@@ -48,6 +61,9 @@ export interface Scene {
   readonly glue: (side: Side) => void;
   /** The clip that ties the cord to the drape, with the node of the cord that it holds; null where there is none. */
   readonly clip: { readonly body: number; readonly cordNode: number } | null;
+  readonly sheath: SheathParts | null;
+  /** What film covers of probe and cord now. */
+  readonly cover: Cover;
 }
 
 export const HAND_START: Readonly<Record<Side, Point>> = { right: [-0.27, 1.27], left: [0.27, 1.27] };
@@ -78,22 +94,28 @@ export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
   const things = addThings(world, scenario, layout, sheets);
   const drapes = { right: addDrape(world, scenario, sheets.right), left: addDrape(world, scenario, sheets.left) };
   const cordSide: Side = scenario.room.machine.outletXM >= 0 ? 'left' : 'right';
+  const loads = loadsSheath(scenario);
   const cord = world.addStrand({
-    points: cordPath(scenario, layout, tailOfProbe(scenario, layout, sheets), sheets[cordSide]),
+    points: loads ? hangingPath(scenario) : cordPath(scenario, layout, tailOfProbe(scenario, layout, sheets), sheets[cordSide]),
     massPerM: scenario.cord.massKgPerM, radius: scenario.cord.radiusM, radiusOnStatic: scenario.cord.radiusM + 2 * DRAPE_RADIUS_M,
     stiffnessN: CORD_STIFFNESS_N, bendingNm2: CORD_BENDING_NM2, friction: scenario.cord.friction, airDragPerS: 0.5,
     linkM: scenario.cord.linkM, collides: GROUP.cord, collidesWith: GROUP.bed | GROUP.drape | GROUP.cord,
   });
-  const clip = scenario.cord.clipN > 0 ? addClip(world) : -1;
+  const sheath = loads ? { pocket: addPocket(world, scenario), roll: things.length - 1, holder: addHolder(world, scenario) } : null;
+  const clip = scenario.cord.clipN > 0 && !loads ? addClip(world) : -1;
   const assistantHands = { right: addAssistantHand(world, scenario, 'right'), left: addAssistantHand(world, scenario, 'left') };
   world.finalize();
   const first = world.strandStart(cord);
   world.attachNode(first, things[0]!.body, -THING_SHAPES.probe.halfLength, 0);
   world.pinNode(first + world.strandSize(cord) - 1);
+  if (sheath) {
+    world.weld(sheath.holder, things[0]!.body, { relative: HELD_AT });
+    for (let k = 0; k < world.strandSize(sheath.pocket); k++) world.pinNode(world.strandStart(sheath.pocket) + k);
+  }
   const closed = clip >= 0 ? { body: clip, cordNode: closeClip(world, layout, cordSide, clip, cord, drapes[cordSide]) } : null;
   const glue = (side: Side): void => glueDrape(world, scenario, side, drapes[side], hump);
   for (const side of SIDES) glue(side);
-  return { scenario, layout, world, hump, hands, assistantHands, things, drapes, cord, glue, clip: closed };
+  return { scenario, layout, world, hump, hands, assistantHands, things, drapes, cord, glue, clip: closed, sheath, cover: newCover(loads ? null : scenario.cord.coveredM) };
 }
 
 /** Head-down tilt turns the bed about an axis in this plane: what is left of gravity in the plane is its cosine. */
@@ -146,19 +168,23 @@ function addAssistantHand(world: World, scenario: Scenario, side: Side): number 
 }
 
 function addThings(world: World, scenario: Scenario, layout: Layout, sheets: LaidSheets): ThingBody[] {
-  const add = (id: string, kind: ThingKind, x: number, massKg: number, rubbish: boolean): ThingBody => {
+  const loads = loadsSheath(scenario);
+  const add = (id: string, kind: ThingKind, x: number, massKg: number, rubbish: boolean, at?: { readonly x: number; readonly y: number; readonly c: number; readonly s: number }): ThingBody => {
     const shape = THING_SHAPES[kind];
     const rounding = 0.003;
     const body = world.addBody({
       kind: 'dynamic', x, y: layHeight(layout, sheets, x, kind), c: wayOf(x, kind), s: 0, massKg, friction: 0.5,
       shapes: [{ verts: thingCorners(shape, rounding), radius: rounding }],
-      collides: GROUP.item, collidesWith: GROUP.bed | GROUP.fixture | GROUP.drape,
+      collides: GROUP.item, collidesWith: GROUP.bed | GROUP.fixture | GROUP.drape | (kind === 'probe' && loads ? GROUP.pocket : 0), ...at,
     });
     return { id, kind, body, rubbish };
   };
+  const standing = (kind: ThingKind, x: number): { x: number; y: number; c: number; s: number } | undefined =>
+    kind === 'gelBottle' ? { x, y: layout.machine.top + THING_SHAPES[kind].halfLength + 0.002, c: 0, s: 1 } : undefined;
   return [
-    add('probe', 'probe', scenario.probe.xM, scenario.probe.massKg, false),
-    ...scenario.items.map((item) => add(item.id, item.kind, item.xM, THING_SHAPES[item.kind].massKg, item.rubbish)),
+    add('probe', 'probe', scenario.probe.xM, scenario.probe.massKg, false, loads ? holderAt(scenario) : undefined),
+    ...scenario.items.map((item) => add(item.id, item.kind, item.xM, THING_SHAPES[item.kind].massKg, item.rubbish, standing(item.kind, item.xM))),
+    ...(loads ? [add('sheathRoll', 'sheathRoll', scenario.sheath.xM, THING_SHAPES.sheathRoll.massKg, false)] : []),
   ];
 }
 
@@ -189,6 +215,20 @@ function closeClip(world: World, layout: Layout, side: Side, clip: number, cord:
   world.gripNode(clip, node, Infinity);
   world.gripNode(clip, held, Infinity);
   return held;
+}
+
+/** What holds the bare probe at the machine. */
+function addHolder(world: World, scenario: Scenario): number {
+  const { x, y } = holderAt(scenario);
+  return world.addBody({ kind: 'driven', x, y, friction: 0, shapes: [{ verts: [[0, 0]], radius: 0.005 }], collides: 0, collidesWith: 0 });
+}
+
+/** The film of an opened sheath, away until it is open. Its section stands for both walls with gel on them. */
+function addPocket(world: World, scenario: Scenario): number {
+  return world.addStrand({
+    points: Pocket.away(), massPerM: POCKET_KG_PER_M2 * scenario.sheath.widthM, radius: 0.0005, stiffnessN: 2000, bendingNm2: 0, friction: 0.1, airDragPerS: 6, selfCollide: false,
+    collides: GROUP.pocket, collidesWith: GROUP.bed | GROUP.item,
+  });
 }
 
 function addDrape(world: World, scenario: Scenario, points: readonly Point[]): number {

@@ -2,7 +2,8 @@ import { assert } from '../base/assert.ts';
 import { SIDES, type Side } from '../base/side.ts';
 import type { Reach, Surface, SurfaceKind, SurfaceRole, SurfaceState } from '../ledger/surface.ts';
 import { HAND_PARTS } from './handShape.ts';
-import { THING_SHAPES } from './itemShapes.ts';
+import { THING_SHAPES, type ThingKind } from './itemShapes.ts';
+import { filmLinks } from './sheath/loading.ts';
 import type { Scene } from './scene.ts';
 import { skinKind } from './skin.ts';
 
@@ -34,6 +35,17 @@ export interface Slots {
   readonly assistant: Readonly<Record<Side, { readonly hand: Slot; readonly forearm: Slot }>>;
   /** Solid part and needle of each thing; the needle's slot is −1 where there is none. */
   readonly thing: readonly { readonly solid: Slot; readonly needle: Slot }[];
+  /** First of the links of the opened sheath, and its open end on the cord; not there where no sheath is loaded. */
+  readonly pocket: Slot;
+  readonly end: Slot;
+}
+
+/** Surfaces of the film of the newest sheath: its outside over the probe, over each link of the cord and at its open end, and its inside. */
+export interface FilmSurfaces {
+  readonly probe: string;
+  readonly links: readonly string[];
+  readonly end: string;
+  readonly inside: string;
 }
 
 export function countSlots(scene: Scene): Slots {
@@ -57,11 +69,17 @@ export function countSlots(scene: Scene): Slots {
     cord: many(links(scene.cord)),
     thing: scene.things.map(({ kind }) => ({ solid: one(), needle: THING_SHAPES[kind].needleLength > 0 ? one() : -1 })),
     assistant: { right: { hand: one(), forearm: one() }, left: { hand: one(), forearm: one() } },
+    pocket: scene.sheath ? many(links(scene.sheath.pocket)) : -1,
+    end: scene.sheath ? one() : -1,
     get count() {
       return next;
     },
   };
 }
+
+const THING_NAMES: Readonly<Record<ThingKind, string>> = {
+  probe: 'probe', sheathRoll: 'folded sheath', gelPacket: 'gel packet', syringe: 'anaesthetic syringe', needleSyringe: 'needle syringe', gauze: 'gauze', band: 'band', gelBottle: 'gel bottle',
+};
 
 /** Which surface each slot carries now, and the words for all that ever were. Plain data in `save`. */
 export class Surfaces {
@@ -71,6 +89,9 @@ export class Surfaces {
   /** Underside of a drape's link; the same as `upper` elsewhere. */
   readonly under: string[];
   readonly known = new Map<string, Surface>();
+  /** Null where no sheath is loaded; and what probe and cord are without one. */
+  film: FilmSurfaces | null = null;
+  bare: { readonly probe: string; readonly cord: readonly string[] } | null = null;
   private readonly generation = new Map<string, number>();
 
   constructor(
@@ -86,10 +107,12 @@ export class Surfaces {
     this.newGown();
     this.newSkin();
     for (const side of SIDES) this.newDrape(side);
-    this.newSheath();
+    if (scene.sheath) this.layBare();
+    else this.newSheath();
     scene.things.forEach((_, k) => {
-      if (k > 0) this.newItem(k);
+      if (k > 0 && k !== scene.sheath?.roll) this.newItem(k);
     });
+    if (scene.sheath) this.newFilm();
     assert(!this.upper.includes(''), 'every slot carries a surface');
   }
 
@@ -161,22 +184,62 @@ export class Surfaces {
     }
   }
 
+  /** The film of a new sheath, folded: every stretch of it is known, and none lies anywhere but at the fold. */
+  newFilm(): void {
+    const { scene, slots } = this;
+    if (this.film) for (const id of new Set([this.film.probe, this.film.end, ...this.film.links])) this.retire(id);
+    const thing = this.next('sheath');
+    const { linkM } = scene.scenario.cord;
+    const inside = this.add(thing, 'inside', 'sheathInside', 'none', 'unsterile', 'none', 'inside of the sheath');
+    const probe = this.add(thing, 'probe', 'probeSheath', 'sterile', 'sterile', 'device', 'sheath over the probe');
+    const links = Array.from({ length: filmLinks(scene.scenario) }, (_, k) => this.add(thing, String(k), 'sheath', 'sterile', 'sterile', 'field', `sheath over the cord, ${Math.round((k + 0.5) * linkM * 100)} cm from the probe`));
+    const end = this.add(thing, 'end', 'sheath', 'sterile', 'sterile', 'field', 'folds at the open end of the sheath');
+    this.film = { probe, links, end, inside };
+    this.wear(slots.thing[scene.sheath!.roll]!.solid, end);
+    this.wear(slots.end, end);
+    for (let k = 0, count = scene.world.strandSize(scene.sheath!.pocket) - 1; k < count; k++) this.wear(slots.pocket + k, probe);
+  }
+
+  /** The open end of the film, and the links of the cord from `from` on, have been given into the assistant's hand. */
+  openEnd(from: number): void {
+    const { probe, links, end, inside } = this.film!;
+    const thing = this.known.get(end)!.thing;
+    const { linkM } = this.scene.scenario.cord;
+    const tail = (k: number): string => {
+      this.retire(links[k]!);
+      return this.add(thing, `${k}end`, 'sheathTail', 'none', 'unsterile', 'none', `open end of the sheath, ${Math.round((k + 0.5) * linkM * 100)} cm from the probe`);
+    };
+    this.retire(end);
+    const openEnd = this.add(thing, 'openEnd', 'sheathTail', 'none', 'unsterile', 'none', 'open end of the sheath');
+    this.film = { probe, links: links.map((id, k) => (k >= from ? tail(k) : id)), end: openEnd, inside };
+    this.wear(this.slots.end, openEnd);
+  }
+
+  /** Probe and cord lie bare again. */
+  bareProbe(): void {
+    const { probe, cord } = this.bare!;
+    this.wear(this.slots.thing[0]!.solid, probe);
+    cord.forEach((id, k) => this.wear(this.slots.cord + k, id));
+  }
+
   newItem(k: number): void {
     const { id, kind } = this.scene.things[k]!;
     const thing = this.next(id);
     const slots = this.slots.thing[k]!;
-    const name = { probe: 'probe', gelPacket: 'gel packet', syringe: 'anaesthetic syringe', needleSyringe: 'needle syringe', gauze: 'gauze' }[kind];
-    this.put(slots.solid, thing, 'body', 'item', 'sterile', 'sterile', 'field', name);
+    const name = THING_NAMES[kind];
+    if (kind === 'gelBottle') this.put(slots.solid, thing, 'body', 'unsterileItem', 'none', 'unsterile', 'none', name);
+    else this.put(slots.solid, thing, 'body', 'item', 'sterile', 'sterile', 'field', name);
     if (slots.needle >= 0) this.put(slots.needle, thing, 'needle', 'needle', 'sterile', 'sterile', 'device', `needle of the ${name}`);
   }
 
-  save(): { upper: string[]; under: string[]; known: Surface[]; generation: [string, number][] } {
-    return { upper: [...this.upper], under: [...this.under], known: [...this.known.values()], generation: [...this.generation] };
+  save(): { upper: string[]; under: string[]; known: Surface[]; generation: [string, number][]; film: FilmSurfaces | null } {
+    return { film: this.film, upper: [...this.upper], under: [...this.under], known: [...this.known.values()], generation: [...this.generation] };
   }
 
   restore(saved: ReturnType<Surfaces['save']>): void {
     saved.upper.forEach((id, k) => (this.upper[k] = id));
     saved.under.forEach((id, k) => (this.under[k] = id));
+    this.film = saved.film;
     this.known.clear();
     for (const surface of saved.known) this.known.set(surface.id, surface);
     this.generation.clear();
@@ -199,6 +262,20 @@ export class Surfaces {
       fixed(slots.assistant[side].forearm, `assistant.${side}`, 'bareHand', `assistant's ${side} forearm`, 'forearm');
     }
     this.put(slots.kitTable, 'kitTable', '', 'kitTable', 'sterile', 'sterile', 'field', 'kit table');
+  }
+
+  /** Probe and cord without a sheath. */
+  private layBare(): void {
+    const { cord } = this.scene.scenario;
+    this.put(this.slots.thing[0]!.solid, 'bareProbe', '', 'bareProbe', 'none', 'unsterile', 'none', 'bare probe');
+    const links = this.scene.world.strandSize(this.scene.cord) - 1;
+    for (let k = 0; k < links; k++) this.put(this.slots.cord + k, 'cord', String(k), 'bareCord', 'none', 'unsterile', 'none', `bare cord, ${Math.round((k + 0.5) * cord.linkM * 100)} cm from the probe`);
+    this.bare = { probe: this.upper[this.slots.thing[0]!.solid]!, cord: this.upper.slice(this.slots.cord, this.slots.cord + links) };
+  }
+
+  /** What lies in a slot from now on, without anything being taken away. */
+  private wear(slot: Slot, id: string): void {
+    this.upper[slot] = this.under[slot] = id;
   }
 
   private next(base: string): string {

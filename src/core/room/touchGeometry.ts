@@ -7,15 +7,18 @@ import { HAND, HAND_PARTS, SLEEVE } from './handShape.ts';
 import { THING_SHAPES } from './itemShapes.ts';
 import { DRAPE_RADIUS_M } from './layPaths.ts';
 import type { Scene } from './scene.ts';
+import { pointAt } from './sheath/alongCord.ts';
+import { isInside } from './sheath/isInside.ts';
 import type { Slot, Slots } from './surfaces.ts';
 
 /** Groups for the tracker. */
-export const TOUCH_GROUP = { hand: 0, sleeve: 1, upperArm: 2, face: 3, bedside: 4, upright: 5, skin: 6, drape: 7, sheathedCord: 8, bareCord: 9, thing: 10, bareHand: 11 } as const;
-export const TOUCH_GROUPS = 12;
+export const TOUCH_GROUP = { hand: 0, sleeve: 1, upperArm: 2, face: 3, bedside: 4, upright: 5, skin: 6, drape: 7, sheathedCord: 8, bareCord: 9, thing: 10, bareHand: 11, bareProbe: 12, pocket: 13, foldedFingers: 14 } as const;
+export const TOUCH_GROUPS = 15;
 
 /**
  * Pairs of groups that can touch. Hands and things pass each other in depth, and a thing is touched by the fingers that take it;
- * the cord passes the pole and the machine in depth, and in its sheath also the arms.
+ * the cord passes the pole and the machine in depth, and in its sheath also the arms. Fingers under the fold of a sheath meet neither
+ * probe nor cord nor the assistant's hands.
  */
 const TOUCHING: readonly (readonly [keyof typeof TOUCH_GROUP, keyof typeof TOUCH_GROUP])[] = [
   ['hand', 'face'], ['hand', 'bedside'], ['hand', 'upright'], ['hand', 'skin'], ['hand', 'drape'], ['hand', 'sheathedCord'], ['hand', 'bareCord'],
@@ -24,6 +27,9 @@ const TOUCHING: readonly (readonly [keyof typeof TOUCH_GROUP, keyof typeof TOUCH
   ['face', 'thing'], ['bedside', 'sheathedCord'], ['bedside', 'bareCord'], ['bedside', 'thing'], ['upright', 'thing'],
   ['bareHand', 'hand'], ['bareHand', 'sleeve'], ['bareHand', 'drape'], ['bareHand', 'sheathedCord'], ['bareHand', 'thing'], ['bareHand', 'skin'],
   ['skin', 'sheathedCord'], ['skin', 'bareCord'], ['skin', 'thing'], ['drape', 'sheathedCord'], ['drape', 'bareCord'], ['drape', 'thing'],
+  ['foldedFingers', 'face'], ['foldedFingers', 'bedside'], ['foldedFingers', 'upright'], ['foldedFingers', 'skin'], ['foldedFingers', 'drape'], ['foldedFingers', 'sheathedCord'],
+  ['bareProbe', 'hand'], ['bareProbe', 'sleeve'], ['bareProbe', 'pocket'], ['bareProbe', 'drape'], ['bareProbe', 'skin'], ['bareProbe', 'bedside'],
+  ['pocket', 'hand'], ['pocket', 'sleeve'], ['pocket', 'bareHand'], ['pocket', 'face'], ['pocket', 'bedside'], ['pocket', 'upright'], ['pocket', 'drape'], ['pocket', 'skin'], ['pocket', 'bareCord'],
 ];
 
 export const mayTouch = (a: number, b: number): boolean =>
@@ -33,6 +39,11 @@ export const mayTouch = (a: number, b: number): boolean =>
 const FACE_R = 0.1;
 /** Fingers without a glove that close on a cord (m). */
 const BARE_FINGERS_R = 0.012;
+/** Half thickness of a film, and how long its folds lie at its open end (m). */
+const FILM_R = 0.0005;
+const END_M = 0.03;
+/** Halvings by which the mouth is found along a probe: to a tenth of a millimetre. */
+const HALVINGS = 10;
 /** Skin nearer than this to the edge of a drape lies under it (m). */
 const UNDER_EDGE_M = 0.003;
 
@@ -68,6 +79,7 @@ export class TouchGeometry {
     this.skin(humpX, humpY);
     for (const side of SIDES) this.drape(side);
     this.cord();
+    this.film();
     this.scene.things.forEach((_, k) => {
       if (!gone[k]) this.thing(k);
     });
@@ -149,7 +161,8 @@ export class TouchGeometry {
     for (const part of HAND_PARTS) {
       const { fromU, toU, v, r } = HAND[part];
       const w = v * mirror;
-      this.put(this.slots.hand[side][part], TOUCH_GROUP.hand, 0, x + c * fromU - s * w, y + s * fromU + c * w, x + c * toU - s * w, y + s * toU + c * w, r);
+      const group = part === 'fingers' && this.scene.cover.folded[side] ? TOUCH_GROUP.foldedFingers : TOUCH_GROUP.hand;
+      this.put(this.slots.hand[side][part], group, 0, x + c * fromU - s * w, y + s * fromU + c * w, x + c * toU - s * w, y + s * toU + c * w, r);
     }
     const { lowerSleeve, upperSleeve, outerSleeve } = this.slots.sleeve[side];
     const fore = SLEEVE.seamFromWristM / (scenario.operator.forearmM * scenario.operator.foreshortening);
@@ -244,11 +257,62 @@ export class TouchGeometry {
   }
 
   private cord(): void {
-    const { cord, world, scenario } = this.scene;
+    const { cord, world, scenario, cover } = this.scene;
     for (let k = 0, links = world.strandSize(cord) - 1; k < links; k++) {
-      const bare = (k + 0.5) * scenario.cord.linkM > scenario.cord.coveredM;
+      const bare = (k + 0.5) * scenario.cord.linkM > cover.coveredM;
+      if (bare && cover.open && this.isInPocket(world.strandStart(cord) + k)) {
+        this.forget(this.slots.cord + k);
+        continue;
+      }
       this.stretch(cord, k, this.slots.cord + k, bare ? TOUCH_GROUP.bareCord : TOUCH_GROUP.sheathedCord, scenario.cord.radiusM);
     }
+  }
+
+  /** The opened sheath, or the open end of the film on the cord. */
+  private film(): void {
+    const { sheath, cover, world, cord, scenario } = this.scene;
+    if (!sheath) return;
+    const links = world.strandSize(sheath.pocket) - 1;
+    for (let k = 0; k < links; k++) {
+      if (cover.open) this.stretch(sheath.pocket, k, this.slots.pocket + k, TOUCH_GROUP.pocket, FILM_R);
+      else this.forget(this.slots.pocket + k);
+    }
+    if (!cover.on) {
+      this.forget(this.slots.end);
+      return;
+    }
+    const { linkM, radiusM } = scenario.cord;
+    const to = pointAt(world, cord, linkM, cover.coveredM);
+    const from = pointAt(world, cord, linkM, Math.max(0, cover.coveredM - END_M));
+    this.put(this.slots.end, TOUCH_GROUP.sheathedCord, 0, from.x, from.y, to.x, to.y, radiusM + FILM_R);
+  }
+
+  /** Both ends of the link from node i are between the walls of the opened sheath. */
+  private isInPocket(i: number): boolean {
+    const { world, sheath } = this.scene;
+    return isInside(world, sheath!.pocket, world.x[i]!, world.y[i]!) && isInside(world, sheath!.pocket, world.x[i + 1]!, world.y[i + 1]!);
+  }
+
+  /** The probe without film: what of it is not between the walls of the opened sheath. */
+  private bareProbe(x: number, y: number, c: number, s: number, slot: Slot, along: number, r: number): void {
+    const { world, sheath, cover } = this.scene;
+    const inPocket = (u: number): boolean => cover.open && isInside(world, sheath!.pocket, x + c * u, y + s * u);
+    let low = -along;
+    let high = along;
+    if (inPocket(high)) {
+      if (inPocket(low)) {
+        this.forget(slot);
+        return;
+      }
+      for (let k = 0; k < HALVINGS; k++) {
+        const middle = (low + high) / 2;
+        if (inPocket(middle)) high = middle;
+        else low = middle;
+      }
+      low = -along;
+      high = Math.max(low, high - r);
+    }
+    this.put(slot, TOUCH_GROUP.bareProbe, 0, x + c * low, y + s * low, x + c * high, y + s * high, r);
   }
 
   private stretch(strand: number, k: number, slot: Slot, group: number, r: number): void {
@@ -267,6 +331,10 @@ export class TouchGeometry {
     const s = world.bodyS[body]!;
     const along = halfLength - halfHeight;
     const { solid, needle } = this.slots.thing[k]!;
+    if (k === 0 && !this.scene.cover.on) {
+      this.bareProbe(x, y, c, s, solid, along, halfHeight);
+      return;
+    }
     this.put(solid, TOUCH_GROUP.thing, 0, x - c * along, y - s * along, x + c * along, y + s * along, halfHeight);
     if (needle >= 0) {
       const tip = halfLength + needleLength;

@@ -9,6 +9,7 @@ import type { HandState } from './handState.ts';
 import type { Scene } from './scene.ts';
 import type { Slot, Surfaces } from './surfaces.ts';
 import { mayTouch, TOUCH_GROUPS, TouchGeometry } from './touchGeometry.ts';
+import { pocketTurn } from './sheath/pocketTurn.ts';
 import { holderOf } from './work.ts';
 import { ZoneWatch } from './zones.ts';
 
@@ -24,6 +25,8 @@ export interface TouchSight {
   readonly humpY: number;
   readonly gone: readonly boolean[];
   readonly assistant: AssistantLook;
+  /** Thing that each hand touches by taking or stroking it, −1 for none, and the surface that fingers meet on it. */
+  readonly handles: Readonly<Record<Side, { readonly thing: number; readonly surface: string }>>;
 }
 
 interface Saved {
@@ -145,6 +148,8 @@ export class TouchWatch {
       if (!this.isSolid(other) || this.isInFold(side, link, other, sight) || signOf(side) * this.geometry.sideOf(slot, other) >= 0) return this.surfaces.upper[slot]!;
       return this.surfaces.under[slot]!;
     }
+    const link = slot - this.surfaces.slots.pocket;
+    if (this.scene.sheath && link >= 0 && slot < this.surfaces.slots.end && this.geometry.sideOf(slot, other) * pocketTurn(this.scene) > 0) return this.surfaces.under[slot]!;
     return this.surfaces.upper[slot]!;
   }
 
@@ -165,8 +170,7 @@ export class TouchWatch {
 
   private watchGrips(step: number, sight: TouchSight, facts: Fact[]): void {
     for (const side of SIDES) {
-      const { hold } = sight.hands[side];
-      const thing = hold?.kind === 'thing' ? hold.thing : -1;
+      const { thing, surface } = sight.handles[side];
       const before = this.grips.get(side);
       if (before && before.thing !== thing) {
         facts.push({ kind: 'touch.ended', step, touch: before.touch });
@@ -177,7 +181,7 @@ export class TouchWatch {
       this.grips.set(side, { thing, touch: this.nextGrip });
       facts.push({
         kind: 'touch.began', step, touch: this.nextGrip++, a: this.surfaces.upper[this.surfaces.slots.hand[side].fingers]!,
-        b: this.surfaces.upper[this.surfaces.slots.thing[thing]!.solid]!, x: world.bodyX[hands[side]]!, y: world.bodyY[hands[side]]!,
+        b: surface, x: world.bodyX[hands[side]]!, y: world.bodyY[hands[side]]!,
       });
     }
   }

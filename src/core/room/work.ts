@@ -6,10 +6,13 @@ import type { HandState } from './handState.ts';
 import { THING_SHAPES } from './itemShapes.ts';
 import { skinHeight } from './layout.ts';
 import type { Scene } from './scene.ts';
+import type { Sheath } from './sheath/Sheath.ts';
 
 /** How near to the site the mouth of a gel packet must be, and how long it takes to empty it (m, s). */
 const GEL_REACH_M = 0.06;
 const GEL_S = 1;
+/** How long it takes to empty a bottle (s). */
+const BOTTLE_S = 12;
 /** How near a needle's tip must be to inject, and how long the injection takes (m, s). */
 const INJECT_REACH_M = 0.015;
 const INJECT_S = 3;
@@ -75,10 +78,11 @@ export class Work {
       const d = length(x - site.x, y - site.y);
       const squeezed = holder !== null && hands[holder].using;
       let now = false;
-      if (kind === 'gelPacket') {
+      if (kind === 'gelPacket' || kind === 'gelBottle') {
+        const seconds = kind === 'gelPacket' ? GEL_S : BOTTLE_S;
         now = squeezed && d < GEL_REACH_M && this.used[k]! < 1;
         if (squeezed && this.used[k]! < 1) {
-          this.used[k] = Math.min(1, this.used[k]! + STEP_SECONDS / GEL_S);
+          this.used[k] = Math.min(1, this.used[k]! + STEP_SECONDS / seconds);
           if (d < GEL_REACH_M) this.gelOnSite = Math.min(1, this.gelOnSite + STEP_SECONDS / GEL_S);
         }
       } else if (kind === 'syringe') {
@@ -97,7 +101,7 @@ export class Work {
   }
 
   /** What can be seen of the work now; call once per step, after the world has moved. */
-  observe(step: number, hands: Readonly<Record<Side, HandState>>, site: SitePoint, gone: readonly boolean[], offField: readonly boolean[], carriedOff: readonly boolean[]): FieldObservation {
+  observe(step: number, hands: Readonly<Record<Side, HandState>>, site: SitePoint, gone: readonly boolean[], offField: readonly boolean[], carriedOff: readonly boolean[], sheath: Sheath | null): FieldObservation {
     const { things } = this.scene;
     const speeds = things.map(({ body }, k) => this.speedOf(body, k));
     const needle = things.findIndex(({ kind }) => kind === 'needleSyringe');
@@ -111,6 +115,7 @@ export class Work {
         heldBy: probeHolder,
         atSite: this.probeAtSite(0, site),
         speed: speeds[0]!,
+        coupled: sheath?.coupled ?? true,
         lyingOnField: probeHolder === null && !offField[0] && speeds[0]! < AT_REST_MPS,
       },
       needle: { heldBy: needle < 0 ? null : holderOf(hands, needle), tipToSite: tip ? length(tip[0] - site.x, tip[1] - site.y) : Infinity, speed: needle < 0 ? 0 : speeds[needle]! },

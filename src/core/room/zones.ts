@@ -49,6 +49,7 @@ export class ZoneWatch {
     for (const side of SIDES) this.watchAssistant(side, humpX, assistant);
     if (step % STRAND_EVERY_STEPS === 0) {
       this.watchCord();
+      this.watchPocket(humpX);
       for (const side of SIDES) this.watchDrape(side);
     }
     return this.changes;
@@ -139,6 +140,19 @@ export class ZoneWatch {
       const lies = Math.abs(past) < onRail && y > crest.y - CREST_M && y < crest.y + near;
       const hangs = past > 0 && y < crest.y;
       this.set(this.slots.cord + k, 'offField', lies || hangs, past < -onRail - scenario.policy.marginM, x, y);
+    }
+  }
+
+  /** An opened sheath must hang above the level, as the hand that holds it. */
+  private watchPocket(humpX: number): void {
+    const { world, sheath, cover } = this.scene;
+    if (!sheath || !cover.open) return;
+    const start = world.strandStart(sheath.pocket);
+    for (let k = 0, links = world.strandSize(sheath.pocket) - 1; k < links; k++) {
+      const x = (world.x[start + k]! + world.x[start + k + 1]!) / 2;
+      const y = (world.y[start + k]! + world.y[start + k + 1]!) / 2;
+      const level = levelAt(this.scene, humpX, x);
+      this.set(this.slots.pocket + k, 'belowField', y < level, y > level + BACK_M, x, y);
     }
   }
 

@@ -14,7 +14,7 @@ const againstSkin: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: commonBreaks,
   mark: 'memory',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 }));
 
 const againstFace: readonly Rule[] = SUBJECTS.map((subject) => ({
@@ -28,7 +28,7 @@ const againstFace: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: commonBreaks,
   mark: 'memory',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 }));
 
 const againstUpperSleeve: readonly Rule[] = SUBJECTS.map((subject) => ({
@@ -42,7 +42,7 @@ const againstUpperSleeve: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: gownZones,
   mark: 'looked-up',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 }));
 
 const bodyOnField: Rule = {
@@ -56,7 +56,7 @@ const bodyOnField: Rule = {
   remedies: ['coverDrape'],
   source: gownZones,
   mark: 'derived',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 const againstBareHand: readonly Rule[] = SUBJECTS.map((subject) => ({
@@ -70,7 +70,7 @@ const againstBareHand: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: commonBreaks,
   mark: 'memory',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 }));
 
 const bareHandOnField: Rule = {
@@ -84,7 +84,7 @@ const bareHandOnField: Rule = {
   remedies: ['coverDrape'],
   source: commonBreaks,
   mark: 'memory',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 const touchesPreparedSkin: Rule = {
@@ -95,7 +95,7 @@ const touchesPreparedSkin: Rule = {
   triggers: [{
     kind: 'touch',
     surfaces: PREPARED,
-    against: ['rail', 'pole', 'machine', 'bed', 'floor', 'tableEdge', 'bin', 'face', 'bareCord', 'sheathTail', 'outerSleeve', 'bareHand'],
+    against: ['rail', 'pole', 'machine', 'bed', 'floor', 'tableEdge', 'bin', 'face', 'bareCord', 'sheathTail', 'outerSleeve', 'bareHand', 'bareProbe'],
     because: 'nature',
   }],
   values: [],
@@ -103,7 +103,7 @@ const touchesPreparedSkin: Rule = {
   remedies: ['prepAndDrape'],
   source: palpation,
   mark: 'memory',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 /** Touches with the operator's and the patient's own bodies. */

@@ -14,7 +14,7 @@ const againstBareCord: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: probeCover,
   mark: 'derived',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 }));
 
 const TAIL = {
@@ -36,7 +36,7 @@ const againstTail: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: 'common practice',
   mark: 'memory',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 }));
 
 const cordOnField: Rule = {
@@ -50,7 +50,7 @@ const cordOnField: Rule = {
   remedies: ['coverDrape', 'replaceItem'],
   source: 'common practice',
   mark: 'memory',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 const tailOnField: Rule = {
@@ -64,7 +64,7 @@ const tailOnField: Rule = {
   remedies: ['coverDrape', 'replaceItem'],
   source: 'common practice',
   mark: 'memory',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 const hungCord: Rule = {
@@ -82,7 +82,7 @@ const hungCord: Rule = {
   remedies: ['newSheath', 'coverDrape', 'changeGlove'],
   source: 'common practice',
   mark: 'derived',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 /** The cord of the probe: bare, at the sheath's open end, or hung below the field. */

@@ -14,11 +14,11 @@ const againstUnderside: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: 'common practice',
   mark: 'memory',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 }));
 
 const MARGIN = { name: 'margin', value: 0.025, unit: 'm', policy: 'marginM' } as const;
-const margin = { values: [MARGIN], severity: 'major', source: studyGuide, mark: 'looked-up', stations: ['field'], sentence: '{surface} on the margin: {against}.' } as const;
+const margin = { values: [MARGIN], severity: 'major', source: studyGuide, mark: 'looked-up', stations: ['sheath', 'field'], sentence: '{surface} on the margin: {against}.' } as const;
 
 const onMargin: readonly Rule[] = [
   {
@@ -58,7 +58,7 @@ const slidToward: Rule = {
   remedies: ['prepAndDrape'],
   source: drapeStandard,
   mark: 'looked-up',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 const slidAway: Rule = {
@@ -72,7 +72,7 @@ const slidAway: Rule = {
   remedies: ['coverDrape', 'prepAndDrape'],
   source: drapeStandard,
   mark: 'derived',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 /** The drapes themselves: underside, margin, drift. */

@@ -129,7 +129,7 @@ export const FIELD_REMEDIES: readonly RemedyRow[] = [
     row: null,
     broken: 'The sheathed probe or cord met something unsterile',
     asked: 'Stop scanning and take a new sheath; change the gloves that hold it.',
-    practised: { rules: rulesOf('sheath'), remedies: ['newSheath', 'changeGlove'] },
+    practised: { rules: rulesOf('sheath', 'sheath-on-bare-probe'), remedies: ['newSheath', 'changeGlove'] },
     source: sheathManual,
     mark: 'derived',
   },

@@ -31,7 +31,7 @@ const againstFixedThings: readonly Rule[] = SUBJECTS.flatMap((subject) =>
       remedies: subject.remedies,
       source: commonBreaks,
       mark: 'memory',
-      stations: ['field'],
+      stations: ['sheath', 'field'],
     }),
   ),
 );
@@ -47,7 +47,7 @@ const fieldOnFixedThing: Rule = {
   remedies: ['coverDrape'],
   source: 'common practice',
   mark: 'memory',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 export const FIXED_THING_RULES: readonly Rule[] = [...againstFixedThings, fieldOnFixedThing];

@@ -14,7 +14,7 @@ const handBelowField: Rule = {
   remedies: ['changeGlove'],
   source: studyGuide,
   mark: 'looked-up',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
   policy: { key: 'lowerLimit' },
 };
 
@@ -29,7 +29,7 @@ const handOutOfSight: Rule = {
   remedies: ['changeGlove'],
   source: studyGuide,
   mark: 'looked-up',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 const reachOver: Rule = {
@@ -43,7 +43,7 @@ const reachOver: Rule = {
   remedies: ['coverDrape', 'replaceItem'],
   source: breaksArticle,
   mark: 'looked-up',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
   policy: { key: 'reachOver', offWhen: 'touchOnly' },
 };
 
@@ -61,7 +61,7 @@ const fallenItem: Rule = {
   remedies: ['replaceItem', 'changeGlove', 'coverDrape'],
   source: breaksArticle,
   mark: 'derived',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 const unsterileThing: Rule = {
@@ -75,7 +75,7 @@ const unsterileThing: Rule = {
   remedies: ['changeGlove', 'replaceItem', 'newSheath', 'coverDrape'],
   source: commonBreaks,
   mark: 'memory',
-  stations: ['field'],
+  stations: ['sheath', 'field'],
 };
 
 const usedAtSite: Rule = {

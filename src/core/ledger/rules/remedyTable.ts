@@ -1,6 +1,7 @@
 import { FIELD_REMEDIES } from './fieldRemedies.ts';
 import type { RemedyRow } from './remedyRow.ts';
-import { breaksArticle, emergencyLine, fieldAnswers, gelReport, gownArticle, prepLabel, sheathManual, studyGuide } from './sources.ts';
+import { SHEATH_REMEDIES } from './sheathRemedies.ts';
+import { breaksArticle, emergencyLine, fieldAnswers, gownArticle, prepLabel, studyGuide } from './sources.ts';
 
 const waitingRows: readonly RemedyRow[] = [
   {
@@ -76,33 +77,6 @@ const waitingRows: readonly RemedyRow[] = [
     mark: 'derived',
   },
   {
-    id: 'sheathTorn',
-    row: 'B20',
-    broken: 'The sheath is torn or has a hole',
-    asked: 'Stop scanning, take the probe out, clean it, new sheath and new gel, change gloves; prepare the skin again if anything from inside got to the site.',
-    practised: { station: 'sheath' },
-    source: sheathManual,
-    mark: 'derived',
-  },
-  {
-    id: 'sheathTouchedInLoading',
-    row: 'B21',
-    broken: 'While it was loaded, the probe or the assistant touched the sterile outside of the sheath',
-    asked: 'Discard the sheath and take a new one; change the gloves that were touched.',
-    practised: { station: 'sheath' },
-    source: 'common practice',
-    mark: 'memory',
-  },
-  {
-    id: 'gelNotSterile',
-    row: 'B24',
-    broken: 'Gel that is not sterile got to the field',
-    asked: 'Wipe it off with sterile gauze, prepare the skin again, and replace what carried it.',
-    practised: { station: 'sheath' },
-    source: gelReport,
-    mark: 'derived',
-  },
-  {
     id: 'packDamaged',
     row: 'B25',
     broken: 'The pack is wet, torn, out of date, or its indicator has not turned',
@@ -133,6 +107,6 @@ const waitingRows: readonly RemedyRow[] = [
 
 /** Every break of the table of practice with its remedy, in the order of that table; rows of our own come last. */
 export const REMEDY_TABLE: readonly RemedyRow[] = [
-  ...[...FIELD_REMEDIES, ...waitingRows].filter(({ row }) => row !== null).sort((a, b) => (a.row! < b.row! ? -1 : 1)),
-  ...FIELD_REMEDIES.filter(({ row }) => row === null),
+  ...[...FIELD_REMEDIES, ...SHEATH_REMEDIES, ...waitingRows].filter(({ row }) => row !== null).sort((a, b) => (a.row! < b.row! ? -1 : 1)),
+  ...[...FIELD_REMEDIES, ...SHEATH_REMEDIES].filter(({ row }) => row === null),
 ];

@@ -29,7 +29,10 @@ export type Trigger =
   /** `loses: 'thing'`: every sterile surface of that kind of the same thing is lost; `'nothing'`: risk without loss. */
   | { readonly kind: 'zone'; readonly zone: Zone; readonly surfaces: readonly SurfaceKind[] | 'unsterile'; readonly loses: 'thing' | 'nothing' }
   | { readonly kind: 'drift'; readonly direction: 'toward' | 'away'; readonly loses: 'site' | 'nothing' }
-  | { readonly kind: 'used' };
+  | { readonly kind: 'used' }
+  /** The film of a sheath tears, or gel that is not sterile goes into it. */
+  | { readonly kind: 'torn' }
+  | { readonly kind: 'gelled' };
 
 export interface RuleValue {
   readonly name: string;

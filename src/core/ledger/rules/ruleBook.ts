@@ -6,12 +6,14 @@ import { DRAPE_RULES } from './drapeRules.ts';
 import { FIXED_THING_RULES } from './fixedThingRules.ts';
 import { PLACE_RULES } from './placeRules.ts';
 import type { Rule } from './rule.ts';
+import { SHEATH_RULES } from './sheathRules.ts';
 
 /** Rules by what they speak of. */
 export const RULE_GROUPS: readonly { readonly words: string; readonly rules: readonly Rule[] }[] = [
   { words: 'Fixed things of the room', rules: FIXED_THING_RULES },
   { words: 'Bodies', rules: BODY_RULES },
   { words: 'The cord of the probe', rules: CORD_RULES },
+  { words: 'Loading the sheath', rules: SHEATH_RULES },
   { words: 'Drapes', rules: DRAPE_RULES },
   { words: 'Places and use', rules: PLACE_RULES },
 ];

@@ -17,12 +17,17 @@ export class RuleIndex {
   private readonly touches = new Map<string, Verdict<TouchTrigger>>();
   private readonly zones: Verdict<ZoneTrigger>[] = [];
   private readonly drifts = new Map<string, Verdict>();
-  /** The rule about using something unsterile at the site, when it is in force. */
+  /** Rules about single events, when they are in force: something unsterile used at the site, a torn sheath, gel that is not sterile in it. */
   readonly used: Rule | undefined;
+  readonly torn: Rule | undefined;
+  readonly gelled: Rule | undefined;
 
   constructor(rules: readonly Rule[]) {
     for (const rule of rules) for (const trigger of rule.triggers) this.add(rule, trigger);
-    this.used = rules.find((rule) => rule.triggers.some((trigger) => trigger.kind === 'used'));
+    const about = (kind: Trigger['kind']): Rule | undefined => rules.find((rule) => rule.triggers.some((trigger) => trigger.kind === kind));
+    this.used = about('used');
+    this.torn = about('torn');
+    this.gelled = about('gelled');
   }
 
   /** What speaks when a surface of kind `kept` meets one of kind `against`, unsterile `because`. */

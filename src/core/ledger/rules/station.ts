@@ -10,4 +10,4 @@ export const STATION_WORDS: Readonly<Record<StationId, string>> = {
 };
 
 /** Stations that can be played; rules and remedies of the others wait for them. */
-export const PLAYABLE_STATIONS: readonly StationId[] = ['field'];
+export const PLAYABLE_STATIONS: readonly StationId[] = ['sheath', 'field'];

@@ -29,6 +29,9 @@ const KIND_WORDS: Readonly<Record<SurfaceKind, string>> = {
   needle: 'a needle',
   cover: 'a cover',
   bareHand: 'the assistant’s bare hand or forearm',
+  bareProbe: 'the bare probe',
+  sheathInside: 'the inside of the sheath',
+  unsterileItem: 'a thing that is not sterile',
 };
 
 const ZONE_WORDS: Readonly<Record<Zone, string>> = {
@@ -69,5 +72,9 @@ function toldTrigger(trigger: Trigger): string {
       return trigger.direction === 'toward' ? 'the edge of a laid drape moves toward the site' : 'a laid drape moves away from the site until unprepared skin lies bare';
     case 'used':
       return 'gel, probe, needle or syringe is used at the site while it is unsterile';
+    case 'torn':
+      return 'the film of the sheath tears';
+    case 'gelled':
+      return 'gel that is not sterile goes into the sheath';
   }
 }

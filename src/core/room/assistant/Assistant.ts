@@ -6,12 +6,15 @@ import { secondsToSteps } from '../../base/time.ts';
 import type { RequestId } from '../../commands/command.ts';
 import type { AssistantDoing } from '../picture.ts';
 import type { Scene } from '../scene.ts';
+import type { Sheath } from '../sheath/Sheath.ts';
 import { copyState, lookOf, palmOf, restOf, standingAt, stanceFor, stepBody, stepLimb, type AssistantLook, type AssistantState } from './assistantBody.ts';
 import { clumsyDetour } from './cordPlace.ts';
-import { aimOf, arrived, continues, drop, newErrand } from './doing.ts';
+import { Bringing } from './Bringing.ts';
+import { aimOf, arrived, CARRIED_BELOW_M, continues, drop, newErrand } from './doing.ts';
 import type { AssistantDeeds, AssistantSight, Errand, ErrandKind } from './errand.ts';
 import { alongReach, planReach, shareOf } from './reachPath.ts';
 import { REPLIES } from './replies.ts';
+import { TailPull } from './TailPull.ts';
 
 /** A simple reaction takes about 0.25 s (a general page on hand speed and reaction time); understanding words takes longer by up to this (s). */
 const REACTION_S = 0.25;
@@ -39,6 +42,8 @@ interface Saved {
   readonly waiting: readonly Order[];
   readonly stopped: boolean;
   readonly carried: number;
+  readonly bringing: unknown;
+  readonly tail: unknown;
 }
 
 /**
@@ -57,14 +62,20 @@ export class Assistant {
   private waiting: Order[] = [];
   private stopped = false;
   private said: string[] = [];
+  /** Both are there where a sheath is loaded. */
+  private readonly bringing: Bringing | null;
+  private readonly tail: TailPull | null;
 
   constructor(
     private readonly scene: Scene,
     seed: number,
+    sheath: Sheath | null,
   ) {
     this.rng = new Rng(seed ^ 0x5bd1e995);
     this.skill = scene.scenario.assistant.skill;
     this.state = standingAt(scene.scenario.room.assistantXM);
+    this.bringing = sheath && new Bringing(scene, sheath, this.state, this.rng, this.skill);
+    this.tail = sheath && new TailPull(scene, sheath, this.state, this.rng, this.skill);
   }
 
   /** Hears a request; `thing` is the id of what it is about, or empty. */
@@ -78,19 +89,28 @@ export class Assistant {
 
   /** The cord is held in a hand. */
   get holdsCord(): boolean {
-    return this.errand?.kind === 'takeCord' && this.errand.phase === 'doing';
+    return (this.errand?.kind === 'takeCord' && this.errand.phase === 'doing') || (this.bringing?.holdsClear ?? false);
+  }
+
+  /** The bare probe hangs from a hand. */
+  get hasProbe(): boolean {
+    return this.bringing?.hasProbe ?? false;
   }
 
   /** One step, before the world moves. */
   step(sight: AssistantSight): AssistantDeeds {
     this.said = [];
     while (this.orders.length > 0 && this.orders[0]!.dueStep <= sight.step) this.obey(this.orders.shift()!, sight);
-    let done: Pick<AssistantDeeds, 'wiped' | 'tookAway'> = { wiped: false, tookAway: -1 };
+    let done: Deed = NOTHING;
     if (!this.stopped) {
-      if (!this.errand) this.begin(sight);
+      const loading = this.bringing?.active === true || this.tail?.active === true;
+      if (!this.errand && !loading) this.begin(sight);
       if (this.errand) done = this.goOn(this.errand, sight);
+      else if (loading) this.load(sight.step);
       else stepBody(this.state, this.scene.scenario.room.assistantXM, 0);
-      for (const side of SIDES) if (this.errand?.arm !== side || this.errand.phase === 'coming') this.rest(side);
+      const comes = this.errand?.phase === 'coming' || this.bringing?.doing === 'coming';
+      const busy = [comes ? null : (this.errand?.arm ?? this.bringing?.arm ?? null), this.tail?.arm ?? null];
+      for (const side of SIDES) if (!busy.includes(side)) this.rest(side);
     }
     this.drive();
     return { said: this.said, ...done };
@@ -99,6 +119,8 @@ export class Assistant {
   /** Opens the hand that holds the cord, at once. */
   letGoOfCord(): void {
     if (this.errand?.kind === 'takeCord') this.leave(this.errand, -1);
+    this.bringing?.dropAll(-1);
+    this.tail?.stop(-1);
   }
 
   hashInto(hash: StateHash): void {
@@ -109,7 +131,7 @@ export class Assistant {
   save(): unknown {
     const saved: Saved = {
       rng: this.rng.save(), state: copyState(this.state), errand: this.errand && { ...this.errand }, orders: [...this.orders], waiting: [...this.waiting],
-      stopped: this.stopped, carried: this.carried,
+      stopped: this.stopped, carried: this.carried, bringing: this.bringing?.save(), tail: this.tail?.save(),
     };
     return saved;
   }
@@ -123,10 +145,14 @@ export class Assistant {
     this.waiting = [...s.waiting];
     this.stopped = s.stopped;
     this.carried = s.carried;
+    this.bringing?.restore(s.bringing);
+    this.tail?.restore(s.tail);
   }
 
   private doing(): AssistantDoing {
     if (this.stopped) return 'stopped';
+    if (this.tail?.active) return 'pullingTail';
+    if (this.bringing?.doing) return this.bringing.doing;
     if (!this.errand) return 'waiting';
     const { kind, phase } = this.errand;
     return phase === 'doing' ? AT_WORK[kind] : phase;
@@ -136,12 +162,14 @@ export class Assistant {
     const { errand } = this;
     const onCord = errand?.kind === 'takeCord' && errand.phase !== 'leaving' ? errand : null;
     if (order.request === 'stop') {
+      this.tail?.stop(sight.step);
       this.stopped = true;
       this.waiting = [];
       return;
     }
     const wasStopped = this.stopped;
     this.stopped = false;
+    if (this.obeyLoading(order, sight.step)) return;
     if (order.request === 'letGo') {
       if (onCord) this.leave(onCord, sight.step);
       else this.said.push(REPLIES.holdNothing);
@@ -157,6 +185,42 @@ export class Assistant {
     }
   }
 
+  /** Requests about the probe and its sheath. False for any other. */
+  private obeyLoading({ request }: Order, step: number): boolean {
+    const { bringing, tail } = this;
+    if (!bringing || !tail) return false;
+    const inHand = bringing.active;
+    switch (request) {
+      case 'bringProbe':
+        if (!inHand && !this.errand && !this.scene.cover.on) bringing.begin(step);
+        else if (bringing.hasProbe) bringing.bringAgain(step);
+        else this.said.push(inHand ? REPLIES.probeComes : REPLIES.nothingToTake);
+        return true;
+      case 'lower':
+        if (!bringing.lower(step)) this.said.push(REPLIES.nothingToLower);
+        return true;
+      case 'pullTail':
+        if (this.errand || tail.active || !tail.begin(bringing.arm)) this.said.push(REPLIES.noTail);
+        return true;
+      case 'letGo':
+        return inHand && bringing.letGo(step);
+      case 'giveSlack':
+        if (bringing.holdsClear) bringing.giveSlack();
+        return bringing.holdsClear;
+      case 'takeCord':
+        return inHand;
+      default:
+        if (inHand) this.said.push(REPLIES.cordInHand);
+        return inHand;
+    }
+  }
+
+  /** Both arms at the probe and its sheath; the one that holds the cord decides where the body stands. */
+  private load(step: number): void {
+    this.bringing?.step(step);
+    this.tail?.step(step, this.bringing?.active !== true);
+  }
+
   private giveSlack(errand: Errand, { step, torsoX }: AssistantSight): void {
     errand.slackM = Math.min(SLACK_MOST_M, errand.slackM + SLACK_M);
     errand.path = this.plan(errand, step, aimOf(this.scene, errand, torsoX));
@@ -166,11 +230,11 @@ export class Assistant {
     const order = this.waiting.shift();
     if (!order) return;
     const errand = newErrand(this.scene, order.request as ErrandKind, order.thing, this.state, sight);
-    if (!errand) this.said.push(REPLIES.nothingToTake);
+    if (!errand) this.said.push(order.request === 'openPacket' ? REPLIES.noSpare : REPLIES.nothingToTake);
     else this.errand = errand;
   }
 
-  private goOn(errand: Errand, sight: AssistantSight): Pick<AssistantDeeds, 'wiped' | 'tookAway'> {
+  private goOn(errand: Errand, sight: AssistantSight): Deed {
     const { state, scene } = this;
     const aim = aimOf(scene, errand, sight.torsoX);
     const stance = stanceFor(aim[0], aim[1], errand.way);
@@ -189,7 +253,7 @@ export class Assistant {
       if (continues(scene, errand, sight.step)) return NOTHING;
       const wiped = errand.kind === 'wipeFace';
       this.leave(errand, sight.step);
-      return { wiped, tookAway: -1 };
+      return { wiped, tookAway: -1, dropped: errand.kind === 'openPacket' ? this.dropSpare(errand) : -1 };
     }
     const limb = state.limbs[errand.arm];
     if (shareOf(errand.path!, sight.step) < 1 || length(limb.x - goal[0], limb.y - goal[1]) > ARRIVED_M) return NOTHING;
@@ -206,6 +270,7 @@ export class Assistant {
     this.state.limbs[errand.arm].inPlane = errand.kind !== 'wipeFace';
     errand.via = errand.kind === 'takeCord' ? clumsyDetour(this.scene, this.skill, this.rng.next(), this.rng.next()) : null;
     errand.path = this.plan(errand, sight.step, errand.via ?? aim);
+    if (errand.kind === 'openPacket') this.carried = errand.thing;
   }
 
   private arrive(errand: Errand, { step, torsoX }: AssistantSight): void {
@@ -225,7 +290,7 @@ export class Assistant {
     if (this.carried >= 0) this.state.limbs[errand.arm].inPlane = false;
   }
 
-  private goBack(errand: Errand, step: number): Pick<AssistantDeeds, 'wiped' | 'tookAway'> {
+  private goBack(errand: Errand, step: number): Deed {
     const limb = this.state.limbs[errand.arm];
     const [x, y] = alongReach(errand.path!, step, ...restOf(this.state, errand.arm));
     stepLimb(this.state, errand.arm, x, y, true);
@@ -235,7 +300,7 @@ export class Assistant {
     const tookAway = this.carried;
     this.carried = -1;
     this.errand = null;
-    return { wiped: false, tookAway };
+    return { wiped: false, tookAway, dropped: -1 };
   }
 
   private plan(errand: Errand, step: number, to: readonly [number, number]): NonNullable<Errand['path']> {
@@ -259,6 +324,13 @@ export class Assistant {
     });
   }
 
+  /** What leaves its packet falls as it is. */
+  private dropSpare({ thing }: Errand): number {
+    this.carried = -1;
+    this.scene.world.setBodyEnabled(this.scene.things[thing]!.body, true);
+    return thing;
+  }
+
   /** Sends the bodies of the hands where the hands are, and what they carry with them. */
   private drive(): void {
     const { world, assistantHands, things } = this.scene;
@@ -268,12 +340,15 @@ export class Assistant {
     }
     if (this.carried < 0 || !this.errand) return;
     const { x, y, c, s } = this.state.limbs[this.errand.arm];
-    world.teleportBody(things[this.carried]!.body, x, y, c, s);
+    if (this.errand.kind === 'openPacket') world.teleportBody(things[this.carried]!.body, x, y - CARRIED_BELOW_M, 1, 0);
+    else world.teleportBody(things[this.carried]!.body, x, y, c, s);
   }
 }
 
-const AT_WORK = { takeCord: 'holdingCord', wipeFace: 'wipingFace', takeAway: 'takingAway' } as const;
-const NOTHING = { wiped: false, tookAway: -1 } as const;
+const AT_WORK = { takeCord: 'holdingCord', wipeFace: 'wipingFace', takeAway: 'takingAway', openPacket: 'openingPacket' } as const;
+const NOTHING = { wiped: false, tookAway: -1, dropped: -1 } as const;
+/** What an errand has brought about in a step. */
+type Deed = Pick<AssistantDeeds, 'wiped' | 'tookAway' | 'dropped'>;
 /** Cord given back at one request, and in all (m). */
 const SLACK_M = 0.05;
 const SLACK_MOST_M = 0.15;

@@ -11,6 +11,9 @@ const TAKE_S = 0.3;
 /** Pull at which the cord slips out of a bare hand, in newtons, and share by which a new pull enters the one that counts (about 0.1 s). */
 const GRIP_N = 12;
 const PULL_BLEND = 0.08;
+/** Height from which an item is dropped out of its packet, and how far below the fingers it leaves it (m); common practice. */
+const DROP_M = 0.15;
+export const CARRIED_BELOW_M = 0.07;
 /** How far beside the middle of the face a cheek is wiped, in metres. */
 const CHEEK_M = 0.05;
 
@@ -21,8 +24,17 @@ export function newErrand(scene: Scene, kind: ErrandKind, thing: string, { torso
   });
   if (kind === 'takeCord') return errand(cordWay(scene), { node: hangingNode(scene) });
   if (kind === 'wipeFace') return errand(torsoX >= sight.torsoX ? 1 : -1);
+  if (kind === 'openPacket') {
+    const spare = nextSpare(scene, thing, sight);
+    return spare < 0 ? null : errand(torsoX >= scene.scenario.items[spare - 1]!.xM ? 1 : -1, { thing: spare });
+  }
   const k = toTakeAway(scene, thing, torsoX, sight);
   return k < 0 ? null : errand(scene.world.bodyX[scene.things[k]!.body]! >= 0 ? 1 : -1, { thing: k });
+}
+
+/** The named spare, or the first, that is still in its packet; −1 when there is none. */
+function nextSpare({ scenario, things }: Scene, id: string, { gone, carriedOff }: AssistantSight): number {
+  return things.findIndex((thing, k) => scenario.items[k - 1]?.spare === true && gone[k]! && !carriedOff[k]! && (!id || thing.id === id));
 }
 
 /** The named thing, or the nearest, of those that lie off the field; −1 when there is none. Nobody takes the probe off its cord. */
@@ -42,6 +54,7 @@ export function aimOf(scene: Scene, errand: Errand, operatorX: number): readonly
   const { world } = scene;
   if (errand.kind === 'takeCord') return errand.phase === 'doing' ? holdPoint(scene, errand.slackM) : [world.x[errand.node]!, world.y[errand.node]!];
   if (errand.kind === 'wipeFace') return [operatorX + errand.way * CHEEK_M, scene.scenario.operator.faceM];
+  if (errand.kind === 'openPacket') return [scene.scenario.items[errand.thing - 1]!.xM, scene.layout.kitTable.top + DROP_M + CARRIED_BELOW_M];
   const { body } = scene.things[errand.thing]!;
   return [world.bodyX[body]!, world.bodyY[body]!];
 }

@@ -4,7 +4,7 @@ import type { HandState } from '../handState.ts';
 import type { ReachPath } from './reachPath.ts';
 
 /** What an assistant does with a hand, from coming to going; the other requests change one that is under way. */
-export type ErrandKind = Extract<RequestId, 'takeCord' | 'wipeFace' | 'takeAway'>;
+export type ErrandKind = Extract<RequestId, 'takeCord' | 'wipeFace' | 'takeAway' | 'openPacket'>;
 
 /** One errand under way. Plain data. */
 export interface Errand {
@@ -36,6 +36,7 @@ export interface AssistantSight {
   readonly torsoX: number;
   readonly gone: readonly boolean[];
   readonly offField: readonly boolean[];
+  readonly carriedOff: readonly boolean[];
 }
 
 /** What came of a step. */
@@ -45,4 +46,6 @@ export interface AssistantDeeds {
   readonly wiped: boolean;
   /** A thing was carried out of the room, or −1. */
   readonly tookAway: number;
+  /** A thing was dropped out of its packet, or −1. */
+  readonly dropped: number;
 }

@@ -1,0 +1,299 @@
+import { length } from '../../base/portableMath.ts';
+import type { Rng } from '../../base/rng.ts';
+import type { Side } from '../../base/side.ts';
+import { secondsToSteps, STEP_SECONDS } from '../../base/time.ts';
+import { HAND } from '../handShape.ts';
+import { THING_SHAPES } from '../itemShapes.ts';
+import type { AssistantDoing } from '../picture.ts';
+import type { Scene } from '../scene.ts';
+import { pointAt } from '../sheath/alongCord.ts';
+import { slideTo, takeCord, type CordGrip } from '../sheath/cordGrip.ts';
+import type { Sheath } from '../sheath/Sheath.ts';
+import { restOf, stanceFor, stepBody, stepLimb, type AssistantState } from './assistantBody.ts';
+import { cordWay } from './cordPlace.ts';
+import { alongReach, planReach, shareOf, type ReachPath } from './reachPath.ts';
+
+/** Where the cord is taken beside the holder, and how far behind the probe it is held when it hangs (m); common practice. */
+const TAKEN_AT_M = 0.06;
+const HELD_AT_M = 0.22;
+/** Where it is held clear once the operator has the probe (m from the probe), and how much of that is straight. */
+const CLEAR_AT_M = 0.42;
+const STRAIGHT = 0.94;
+/** Cord that stays bare before the hand that holds it clear, and no hand goes higher than this (m). */
+const AHEAD_M = 0.16;
+const HIGHEST_M = 1.72;
+/** Gap between face and mouth before it is lowered, how fast and how far it is lowered (m, m/s). */
+const OVER_M = 0.05;
+const LOWER_MPS = 0.08;
+const LOWER_MOST_M = 0.34;
+/** Part of the weight below which the probe is felt to rest on something. */
+const RESTS = 0.45;
+/** How fast the cord runs through a loosened hand, and the hand that holds it clear goes (m/s). */
+const RUN_MPS = 0.8;
+const FOLLOW_MPS = 0.45;
+/** How far off the mouth the clumsiest hand brings the probe (m). */
+const CLUMSY_M = 0.05;
+/** Pull at which the cord slips out of a bare hand (N), and share by which a new pull enters the one that counts (about 0.1 s). */
+const GRIP_N = 12;
+const PULL_BLEND = 0.08;
+const STANDS_M = 0.04;
+const ARRIVED_M = 0.012;
+const SLACK_M = 0.05;
+const SLACK_MOST_M = 0.15;
+const TIPS = [HAND.gripU, 0] as const;
+
+type Phase = 'coming' | 'reaching' | 'lifting' | 'carrying' | 'over' | 'lowering' | 'lowered' | 'clear' | 'leaving';
+
+interface State {
+  phase: Phase;
+  readonly arm: Side;
+  readonly way: 1 | -1;
+  path: ReachPath | null;
+  grip: CordGrip | null;
+  goalX: number;
+  goalY: number;
+  /** How far the probe has been lowered, and what hung on the hand before (m, N). */
+  loweredM: number;
+  weightN: number;
+  pullN: number;
+  slackM: number;
+  /** Step at which the present phase began. */
+  since: number;
+}
+
+const DOING: Readonly<Record<Phase, AssistantDoing>> = {
+  coming: 'coming', reaching: 'reaching', lifting: 'bringingProbe', carrying: 'bringingProbe', over: 'overMouth', lowering: 'lowering', lowered: 'overMouth', clear: 'supportingCord', leaving: 'leaving',
+};
+
+/**
+ * The assistant brings the bare probe by its cord, lowers it, and when told lets it go and holds the cord clear farther back. The
+ * probe hangs from the hand as the solver says; the hand goes along minimum-jerk reaches.
+ */
+export class Bringing {
+  private s: State | null = null;
+
+  constructor(
+    private readonly scene: Scene,
+    private readonly sheath: Sheath,
+    private readonly body: AssistantState,
+    private readonly rng: Rng,
+    private readonly skill: number,
+  ) {}
+
+  get active(): boolean {
+    return this.s !== null;
+  }
+
+  get arm(): Side | null {
+    return this.s?.arm ?? null;
+  }
+
+  get doing(): AssistantDoing | null {
+    return this.s && DOING[this.s.phase];
+  }
+
+  /** The probe hangs from the hand. */
+  get hasProbe(): boolean {
+    return this.s !== null && ['lifting', 'carrying', 'over', 'lowering', 'lowered'].includes(this.s.phase);
+  }
+
+  /** The cord is held clear of the operator's hands. */
+  get holdsClear(): boolean {
+    return this.s?.phase === 'clear';
+  }
+
+  begin(step: number): void {
+    const way = cordWay(this.scene);
+    this.s = { phase: 'coming', arm: way > 0 ? 'right' : 'left', way, path: null, grip: null, goalX: 0, goalY: 0, loweredM: 0, weightN: 0, pullN: 0, slackM: 0, since: step };
+  }
+
+  /** Told again to bring it: to where the mouth is now. */
+  bringAgain(step: number): void {
+    if (this.s && (this.s.phase === 'over' || this.s.phase === 'lowered' || this.s.phase === 'lowering')) this.carry(step);
+  }
+
+  /** Told to lower it. False when nothing is there to be lowered. */
+  lower(step: number): boolean {
+    if (!this.s || (this.s.phase !== 'over' && this.s.phase !== 'lowered')) return false;
+    this.s.weightN = this.s.pullN;
+    this.enter('lowering', step);
+    return true;
+  }
+
+  /** Told to let go: first of the probe, then of the cord. False when nothing is held. */
+  letGo(step: number): boolean {
+    if (!this.s?.grip) return false;
+    if (this.s.phase === 'clear') this.leave(step);
+    else if (this.hasProbe) this.enter('clear', step);
+    return true;
+  }
+
+  giveSlack(): void {
+    if (this.s) this.s.slackM = Math.min(SLACK_MOST_M, this.s.slackM + SLACK_M);
+  }
+
+  /** Opens the hand wherever it is. */
+  dropAll(step: number): void {
+    if (this.s) this.leave(step);
+  }
+
+  /** One step, before the world moves: moves body and arm. */
+  step(step: number): void {
+    const { s, scene } = this;
+    if (!s) return;
+    if (s.phase === 'leaving') return this.goBack(s, step);
+    if (s.grip) this.hold(s, step);
+    if (!this.s || this.s.phase === 'leaving') return;
+    const [x, y] = this.aim(s);
+    const stance = stanceFor(x, y, s.way);
+    stepBody(this.body, stance.x, stance.stoop);
+    if (s.phase === 'coming') {
+      if (Math.abs(stance.x - this.body.torsoX) < STANDS_M && this.body.stoop === stance.stoop) {
+        this.body.limbs[s.arm].inPlane = true;
+        s.path = this.plan(step, x, y);
+        this.enter('reaching', step);
+      }
+      return;
+    }
+    const [tx, ty] = s.path ? alongReach(s.path, step, x, y) : this.follow(s, x, y);
+    stepLimb(this.body, s.arm, tx, ty, false);
+    const limb = this.body.limbs[s.arm];
+    const there = s.path !== null && shareOf(s.path, step) >= 1 && length(limb.x - x, limb.y - y) < ARRIVED_M;
+    if (s.phase === 'reaching' && there) {
+      s.grip = takeCord(scene.world, scene.cord, scene.scenario.cord.linkM, scene.assistantHands[s.arm], TIPS, TAKEN_AT_M);
+      const { x: px, y: py } = this.probe();
+      this.go('lifting', step, px, py + THING_SHAPES.probe.halfLength + HELD_AT_M * STRAIGHT);
+    } else if (s.phase === 'lifting' && there) {
+      this.unhook();
+      this.carry(step);
+    } else if (s.phase === 'carrying' && there) {
+      s.path = null;
+      this.enter('over', step);
+    }
+  }
+
+  save(): unknown {
+    return this.s && { ...this.s, grip: this.s.grip && { ...this.s.grip } };
+  }
+
+  restore(saved: unknown): void {
+    const s = saved as State | null;
+    this.s = s && { ...s, grip: s.grip && { ...s.grip } };
+  }
+
+  private enter(phase: Phase, step: number): void {
+    this.s!.phase = phase;
+    this.s!.since = step;
+  }
+
+  private go(phase: Phase, step: number, x: number, y: number): void {
+    const s = this.s!;
+    s.goalX = x;
+    s.goalY = y;
+    s.path = this.plan(step, x, y);
+    this.enter(phase, step);
+  }
+
+  /** To over the mouth of the opened sheath, as exactly as skill allows; without one, to beside the bed. */
+  private carry(step: number): void {
+    const s = this.s!;
+    const off = CLUMSY_M * (1 - this.skill) * this.rng.between(-1, 1);
+    const [mx, my] = this.sheath.pocket.isOpen ? this.sheath.pocket.mouth() : [s.way * BESIDE_BED_M, NO_MOUTH_M];
+    s.loweredM = 0;
+    this.go('carrying', step, mx + off, my + OVER_M + 2 * THING_SHAPES.probe.halfLength + HELD_AT_M);
+  }
+
+  /** Looks after the hold on the cord: lets it run to where it should be, lowers, feels. */
+  private hold(s: State, step: number): void {
+    const { scene } = this;
+    const { world, cord, scenario, cover } = scene;
+    const grip = s.grip!;
+    s.pullN += (world.holdForce(grip.node) - s.pullN) * PULL_BLEND;
+    let wanted = grip.s;
+    if (s.phase === 'lifting') wanted = TAKEN_AT_M + (HELD_AT_M - TAKEN_AT_M) * shareOf(s.path!, step);
+    if (s.phase === 'clear') wanted = Math.min(scenario.cord.lengthM - AHEAD_M, Math.max(CLEAR_AT_M, cover.coveredM + AHEAD_M));
+    const most = RUN_MPS * STEP_SECONDS;
+    const to = grip.s + Math.min(most, Math.max(0, wanted - grip.s));
+    if (s.phase === 'lowering') this.lowerOn(s, step);
+    const waits = scenario.assistant.letsGoAfterS;
+    if (s.phase === 'lowered' && waits > 0 && step - s.since >= secondsToSteps(waits)) this.enter('clear', step);
+    if (s.phase === 'clear') s.path = null;
+    if (!slideTo(world, cord, scenario.cord.linkM, scene.assistantHands[s.arm], TIPS, grip, to) || s.pullN > GRIP_N) this.leave(step);
+  }
+
+  private lowerOn(s: State, step: number): void {
+    s.path = null;
+    s.loweredM += LOWER_MPS * STEP_SECONDS;
+    s.goalY -= LOWER_MPS * STEP_SECONDS;
+    if (s.loweredM >= LOWER_MOST_M || s.pullN < RESTS * s.weightN) this.enter('lowered', step);
+  }
+
+  /** Where the fingertips are to be now. */
+  private aim(s: State): readonly [number, number] {
+    if (s.phase === 'coming' || s.phase === 'reaching') {
+      const { x, y } = pointAt(this.scene.world, this.scene.cord, this.scene.scenario.cord.linkM, TAKEN_AT_M);
+      return [x, y];
+    }
+    return s.phase === 'clear' ? this.clearOf(s) : [s.goalX, s.goalY];
+  }
+
+  /** Held clear: nearly straight up from the probe, and outward as the cord gets longer. */
+  private clearOf(s: State): readonly [number, number] {
+    const { world, cord } = this.scene;
+    const first = world.strandStart(cord);
+    const far = Math.max(0.1, s.grip!.s * STRAIGHT - s.slackM);
+    const up = Math.min(far * UPRIGHT, Math.max(0.05, HIGHEST_M - world.y[first]!));
+    return [world.x[first]! + s.way * Math.sqrt(Math.max(0, far * far - up * up)), world.y[first]! + up];
+  }
+
+  /** Toward a goal that moves, no faster than a hand that holds something still. */
+  private follow(s: State, x: number, y: number): readonly [number, number] {
+    const limb = this.body.limbs[s.arm];
+    const far = length(x - limb.x, y - limb.y);
+    const share = Math.min(1, (FOLLOW_MPS * STEP_SECONDS) / Math.max(far, 1e-9));
+    return [limb.x + (x - limb.x) * share, limb.y + (y - limb.y) * share];
+  }
+
+  private probe(): { readonly x: number; readonly y: number } {
+    const { world, things } = this.scene;
+    return { x: world.bodyX[things[0]!.body]!, y: world.bodyY[things[0]!.body]! };
+  }
+
+  /** Takes the probe out of its holder. */
+  private unhook(): void {
+    const { world, sheath, things } = this.scene;
+    world.unweldBodies(sheath!.holder, things[0]!.body);
+  }
+
+  private leave(step: number): void {
+    const s = this.s!;
+    if (s.grip && this.scene.world.holderOf(s.grip.node) === this.scene.assistantHands[s.arm]) this.scene.world.releaseNode(s.grip.node);
+    s.grip = null;
+    s.path = this.plan(step, ...restOf(this.body, s.arm));
+    this.enter('leaving', step);
+  }
+
+  private goBack(s: State, step: number): void {
+    const limb = this.body.limbs[s.arm];
+    stepBody(this.body, this.scene.scenario.room.assistantXM, 0);
+    const [x, y] = alongReach(s.path!, step, ...restOf(this.body, s.arm));
+    stepLimb(this.body, s.arm, x, y, true);
+    const share = shareOf(s.path!, step);
+    if (share > OUT_OF_PLANE) limb.inPlane = false;
+    if (share >= 1) this.s = null;
+  }
+
+  private plan(step: number, x: number, y: number): ReachPath {
+    const limb = this.body.limbs[this.s!.arm];
+    return planReach(this.rng, this.skill, step, [limb.x, limb.y], [x, y]);
+  }
+}
+
+/** Cosine of how far the cord that is held clear leans outward. */
+const UPRIGHT = 0.98;
+/** Where the probe is brought without an opened sheath: over the edge of the bed, at that height of a mouth (m). */
+const BESIDE_BED_M = 0.55;
+const NO_MOUTH_M = 1.4;
+/** So much of its way back a hand is out of the plane of bed and field. */
+const OUT_OF_PLANE = 0.75;
+
