@@ -1,8 +1,8 @@
-import type { FieldProgress } from '../../core/procedure/observation.ts';
+import type { Progress } from '../../core/procedure/observation.ts';
 import { TASK_WORDS } from './words.ts';
 
 /** The tasks of the station in their order: done, now, to come. */
-export function TaskRow({ progress }: { readonly progress: FieldProgress }) {
+export function TaskRow({ progress }: { readonly progress: Progress }) {
   return (
     <ol class="tasks" aria-label="Tasks">
       {progress.tasks.map(({ task, doneStep }) => {
