@@ -30,5 +30,5 @@ export const isLaid = (seen: Seen): boolean => isOn(seen) && seen.probe.heldThro
 /** Nobody holds the sheathed probe, and it does not lie still on the field. */
 export const isLoose = (seen: Seen): boolean => isOn(seen) && seen.probe.heldThrough === null && !seen.probe.withAssistant && !seen.probe.lyingOnField;
 
-/** Another sheath has come in place of the one before: nothing takes one off the probe, mends it or brings gel out of it again. */
-export const isFresh = (seen: Seen, before: Seen): boolean => (isOn(before) && !isOn(seen)) || (before.torn && !seen.torn) || (before.gelMl > 0 && seen.gelMl === 0 && !isOn(seen));
+/** Another sheath lies in place of the one before: none comes off the probe to lie folded again, loses its gel by that, or is mended. */
+export const isFresh = (seen: Seen, before: Seen): boolean => (seen.sheath === 'lying' && (isOn(before) || (before.gelMl > 0 && seen.gelMl === 0))) || (before.torn && !seen.torn);
