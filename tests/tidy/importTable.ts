@@ -20,7 +20,7 @@ export const IMPORT_TABLE: Readonly<Record<string, FolderRule>> = {
   'src/core/room': { folders: core('base', 'scenario', 'physics', 'touch'), typesOf: core('ledger', 'procedure', 'commands') },
   'src/core/run': { folders: core('base', 'commands', 'scenario', 'physics', 'touch', 'ledger', 'room', 'procedure') },
   'src/core/scoring': { folders: core('base', 'ledger', 'statistics', 'scoring/noticing'), typesOf: core('commands', 'scenario', 'run', 'procedure', 'room') },
-  'src/core/recording': { folders: core('base', 'commands', 'scenario', 'room', 'run', 'scoring'), packages: ['zod'] },
+  'src/core/recording': { folders: core('base', 'commands', 'scenario', 'room', 'procedure', 'run', 'scoring'), packages: ['zod'] },
   'src/core/debrief': { folders: core('base', 'commands', 'scenario', 'ledger', 'run', 'scoring', 'recording'), typesOf: core('room', 'procedure') },
   'src/core/statistics': { folders: core('base') },
   'src/core/scoring/bundle': { folders: core('base'), typesOf: core('scenario', 'run') },

@@ -27,7 +27,7 @@ describe('A scenario of sheathing', () => {
     expect(() => taken({ 'probe.xM': 0.47 })).toThrow('probe.xM');
   });
 
-  it('may have spare packets on the kit table and an unsterile bottle on the machine, on whichever side it stands', () => {
+  it('may have spare packets on the kit table and an unsterile bottle on the machine', () => {
     const items = [SHEATH_GEL, { ...BANDS[0]!, spare: true }, BANDS[1]!, { id: 'bottle', kind: 'gelBottle', xM: 1.2 }];
     expect(loading({ items }).items.map(({ spare }) => spare)).toEqual([false, true, false, false]);
   });
