@@ -26,14 +26,27 @@ export type KeyMeaning =
 
 /** Remedies in the order of their keys 1 to 6. */
 export const REMEDY_KEYS: readonly RemedyId[] = ['coverDrape', 'changeGlove', 'changeGownAndGloves', 'newSheath', 'replaceItem', 'prepAndDrape'];
-/** Requests to the assistant with their keys: what is on the key, and its position. */
-export const REQUEST_KEYS: readonly { readonly request: RequestId; readonly cap: string; readonly code: string }[] = [
+/** A request to the assistant with its key: what is on the key, and its position. */
+export interface RequestKey {
+  readonly request: RequestId;
+  readonly cap: string;
+  readonly code: string;
+  /** What must be in a run so that it can be asked for: a probe to be sheathed, or packets that are still closed. */
+  readonly needs?: 'sheath' | 'packets';
+}
+
+/** Requests to the assistant. */
+export const REQUEST_KEYS: readonly RequestKey[] = [
   { request: 'takeCord', cap: '7', code: 'Digit7' },
   { request: 'giveSlack', cap: 'G', code: 'KeyG' },
   { request: 'letGo', cap: 'V', code: 'KeyV' },
   { request: 'stop', cap: 'X', code: 'KeyX' },
   { request: 'wipeFace', cap: '8', code: 'Digit8' },
   { request: 'takeAway', cap: 'T', code: 'KeyT' },
+  { request: 'bringProbe', cap: 'C', code: 'KeyC', needs: 'sheath' },
+  { request: 'lower', cap: 'Z', code: 'KeyZ', needs: 'sheath' },
+  { request: 'pullTail', cap: ',', code: 'Comma', needs: 'sheath' },
+  { request: 'openPacket', cap: '.', code: 'Period', needs: 'packets' },
 ];
 /** Answers to the assistant. */
 export const ANSWER_KEYS: readonly { readonly how: AnswerId; readonly cap: string; readonly code: string }[] = [

@@ -1,10 +1,10 @@
-import type { FieldProgress } from '../../core/procedure/observation.ts';
+import type { Progress } from '../../core/procedure/observation.ts';
 import { clockText } from '../parts/clockText.ts';
 import { TASK_SENTENCES, TASK_WORDS } from '../run/words.ts';
 import { secondsAt } from './reportFacts.ts';
 
 /** Tasks of the station: when each was done, and what was out of order. */
-export const TaskTable = ({ progress }: { readonly progress: FieldProgress }) => (
+export const TaskTable = ({ progress }: { readonly progress: Progress }) => (
   <table class="facts">
     <caption>Tasks</caption>
     <tbody>

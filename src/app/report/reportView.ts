@@ -30,6 +30,6 @@ export function reportView(file: RunFile, result: RunResult, offers: readonly Sc
     bundle: bundleOfRun(result, scenario),
     noticing: noticingOfRun(result, scenario),
     flags: policyFlags(scenario),
-    exercises: file.score === null ? [] : practiseNext(file.score, { scenarioId: scenario.id, seed }, offers),
+    exercises: file.score === null ? [] : practiseNext(file.score, { scenarioId: scenario.id, station: scenario.station, seed }, offers),
   };
 }

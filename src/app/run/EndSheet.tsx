@@ -1,9 +1,9 @@
-import type { FieldProgress } from '../../core/procedure/observation.ts';
+import type { Progress } from '../../core/procedure/observation.ts';
 import { Sheet } from '../parts/Sheet.tsx';
 import { counted } from '../parts/sentence.ts';
 
 interface EndSheetProps {
-  readonly progress: FieldProgress;
+  readonly progress: Progress;
   readonly onEnd: () => void;
   readonly onBack: () => void;
 }

@@ -1,3 +1,4 @@
+import { REQUEST_KEYS, type RequestKey } from '../input/keyMap.ts';
 import { KeyCap } from '../parts/KeyCap.tsx';
 import { KeyList, type KeyRow } from '../parts/KeyList.tsx';
 
@@ -6,13 +7,17 @@ const CLUSTERS = [
   { title: 'Left hand (right on the screen)', rows: [['Y', 'U', 'I', 'O'], ['H', 'J', 'K', 'L']], notes: 'I J K L move, U O turn the wrist, Y grip, H use' },
 ] as const;
 
+const capsOf = (needs: RequestKey['needs']): readonly string[] => REQUEST_KEYS.filter((one) => one.needs === needs).map(({ cap }) => cap);
+
 const OTHERS: readonly KeyRow[] = [
   [['Shift'], 'fine: slow movement, held with the others'],
   [['Tab'], 'other hand'],
   [['Space'], 'grip with the active hand'],
   [['B'], 'I broke sterility'],
   [['1', '…', '6'], 'remedies'],
-  [['7', '8', 'G', 'V', 'X', 'T'], 'ask the assistant'],
+  [capsOf(undefined), 'ask the assistant'],
+  [capsOf('sheath'), 'ask for probe and sheath'],
+  [capsOf('packets'), 'ask for a packet'],
   [['N', 'M'], 'answer the assistant'],
   [['Enter'], 'say it in words'],
   [['P'], 'pause'],

@@ -1,6 +1,6 @@
-import { REQUEST_KEYS } from '../input/keyMap.ts';
 import { KeyCap } from '../parts/KeyCap.tsx';
 import type { LiveRun } from './LiveRun.ts';
+import { requestsIn } from './requestsIn.ts';
 import { SayField } from './SayField.tsx';
 import { REQUEST_WORDS } from './words.ts';
 
@@ -10,7 +10,7 @@ export function RequestList({ live }: { readonly live: LiveRun }) {
     <section class="panel-part" aria-labelledby="requests-head">
       <h2 id="requests-head">Ask the assistant</h2>
       <div class="two">
-        {REQUEST_KEYS.map(({ request, cap }) => (
+        {requestsIn(live.run.scenario).map(({ request, cap }) => (
           <button key={request} class="keyed" onClick={() => live.hands.order({ type: 'ask', request })}>
             {REQUEST_WORDS[request]} <KeyCap>{cap}</KeyCap>
           </button>

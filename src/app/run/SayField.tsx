@@ -1,7 +1,7 @@
 import { useRef } from 'preact/hooks';
 import { KeyCap } from '../parts/KeyCap.tsx';
 import type { LiveRun } from './LiveRun.ts';
-import { SPOKEN_EXAMPLES, spokenCommand } from './spokenWords.ts';
+import { spokenCommand, spokenExamples } from './spokenWords.ts';
 
 /** Id of the field to which Enter leads from the room. */
 export const SAY_FIELD = 'say-field';
@@ -12,10 +12,10 @@ export function SayField({ live }: { readonly live: LiveRun }) {
   const say = (event: Event): void => {
     event.preventDefault();
     const typed = field.current!.value;
-    const command = spokenCommand(typed);
+    const command = spokenCommand(typed, live.run.scenario);
     field.current!.value = '';
     if (command) live.hands.order(command);
-    else if (typed.trim()) live.say(`Not understood. Try: ${SPOKEN_EXAMPLES}.`);
+    else if (typed.trim()) live.say(`Not understood. Try: ${spokenExamples(live.run.scenario)}.`);
     document.querySelector<HTMLElement>('.room')?.focus();
   };
   return (

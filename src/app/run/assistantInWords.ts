@@ -7,6 +7,12 @@ const DOING_WORDS: Readonly<Record<AssistantDoing, string>> = {
   holdingCord: 'The assistant holds the cord.',
   wipingFace: 'The assistant wipes your face.',
   takingAway: 'The assistant takes something away.',
+  bringingProbe: 'The assistant brings the probe.',
+  overMouth: 'The assistant holds the probe over the mouth of the sheath.',
+  lowering: 'The assistant lowers the probe.',
+  supportingCord: 'The assistant bears the weight of the cord.',
+  pullingTail: 'The assistant pulls the tail of the sheath.',
+  openingPacket: 'The assistant opens a packet.',
   leaving: 'The assistant takes the hand back.',
   stopped: 'The assistant stands still.',
 };

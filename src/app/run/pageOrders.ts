@@ -1,5 +1,6 @@
 import type { PageOrder } from '../input/KeyboardDriver.ts';
 import { SAY_FIELD } from './SayField.tsx';
+import { canBeAsked } from './requestsIn.ts';
 import type { LiveRun } from './LiveRun.ts';
 import type { Dialogs } from './useDialogs.ts';
 import type { Remedies } from './useRemedies.ts';
@@ -19,7 +20,7 @@ export function obey(order: PageOrder, live: LiveRun, room: Room, remedies: Reme
     case 'remedy':
       return remedies.digit(order.digit, order.remedy);
     case 'ask':
-      return live.hands.order({ type: 'ask', request: order.request });
+      return canBeAsked(order.request, live.run.scenario) ? live.hands.order({ type: 'ask', request: order.request }) : undefined;
     case 'answer':
       return live.hands.order({ type: 'answer', how: order.how });
     case 'say':

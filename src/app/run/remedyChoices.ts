@@ -1,7 +1,7 @@
 import type { RemedyId } from '../../core/commands/command.ts';
 import type { Scenario } from '../../core/scenario/schema.ts';
 import { capital } from '../parts/sentence.ts';
-import { ITEM_WORDS } from './words.ts';
+import { THING_WORDS } from './words.ts';
 
 /** One thing that a remedy can be meant for. */
 export interface RemedyChoice {
@@ -34,6 +34,6 @@ function itemChoices(scenario: Scenario): RemedyChoice[] {
   return scenario.items.map((item, k) => {
     const alike = scenario.items.filter((other) => other.kind === item.kind);
     const number = alike.length > 1 ? ` ${scenario.items.slice(0, k + 1).filter((other) => other.kind === item.kind).length}` : '';
-    return { thing: item.id, words: capital(ITEM_WORDS[item.kind] + number) };
+    return { thing: item.id, words: capital(THING_WORDS[item.kind] + number) };
   });
 }

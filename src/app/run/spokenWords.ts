@@ -1,4 +1,6 @@
-import type { Command } from '../../core/commands/command.ts';
+import type { Command, RequestId } from '../../core/commands/command.ts';
+import type { Scenario } from '../../core/scenario/schema.ts';
+import { canBeAsked, requestsIn } from './requestsIn.ts';
 
 type Spoken = Extract<Command, { type: 'ask' | 'answer' }>;
 
@@ -10,19 +12,38 @@ const KNOWN: readonly (readonly [readonly string[], Spoken])[] = [
   [['stop', 'halt', 'wait', 'hold still', 'freeze'], { type: 'ask', request: 'stop' }],
   [['wipe my face', 'wipe', 'my face', 'nose', 'itch', 'scratch'], { type: 'ask', request: 'wipeFace' }],
   [['take this away', 'take that away', 'take it away', 'away', 'pick it up', 'pick up', 'rubbish', 'remove'], { type: 'ask', request: 'takeAway' }],
+  [['bring the probe', 'bring me the probe', 'probe please', 'probe, please', 'the probe', 'bring'], { type: 'ask', request: 'bringProbe' }],
+  [['lower it', 'lower the probe', 'lower', 'let it down', 'down'], { type: 'ask', request: 'lower' }],
+  [['pull the tail', 'pull the end', 'pull the sheath', 'tail', 'pull'], { type: 'ask', request: 'pullTail' }],
+  [['open a packet', 'open another packet', 'packet', 'open'], { type: 'ask', request: 'openPacket' }],
   [['thank you, i stop', 'thank you', 'thanks', 'i stop', 'you are right', 'well spotted'], { type: 'answer', how: 'stop' }],
   [['it is fine', 'its fine', 'it’s fine', "it's fine", 'fine', 'never mind', 'ok', 'no problem'], { type: 'answer', how: 'fine' }],
 ];
 
-/** Examples for whoever was not understood. */
-export const SPOKEN_EXAMPLES = 'hold the cord, give slack, let go, stop, wipe my face, take this away';
+/** An example of each request. */
+const EXAMPLES: Readonly<Record<RequestId, string>> = {
+  takeCord: 'hold the cord',
+  giveSlack: 'give slack',
+  letGo: 'let go',
+  stop: 'stop',
+  wipeFace: 'wipe my face',
+  takeAway: 'take this away',
+  bringProbe: 'bring the probe',
+  lower: 'lower it',
+  pullTail: 'pull the tail',
+  openPacket: 'open a packet',
+};
 
-/** What typed words ask of the assistant or answer them, whatever stands around them; null when nothing is understood. */
-export function spokenCommand(typed: string): Spoken | null {
+/** Examples for whoever was not understood, of what can be asked for in a run of the scenario. */
+export const spokenExamples = (scenario: Scenario): string => requestsIn(scenario).map(({ request }) => EXAMPLES[request]).join(', ');
+
+/** What typed words ask of the assistant in a run of the scenario, or answer them, whatever stands around them; null when nothing is understood. */
+export function spokenCommand(typed: string, scenario: Scenario): Spoken | null {
   const words = ` ${typed.toLowerCase().replace(/[^a-z',’]+/g, ' ').trim()} `;
   let best: Spoken | null = null;
   let longest = 0;
   for (const [names, command] of KNOWN) {
+    if (command.type === 'ask' && !canBeAsked(command.request, scenario)) continue;
     for (const name of names) {
       if (name.length > longest && words.includes(` ${name}`)) {
         best = command;

@@ -1,6 +1,6 @@
 import type { AnswerId, RemedyId, RequestId } from '../../core/commands/command.ts';
 import type { TaskId } from '../../core/procedure/observation.ts';
-import type { ItemKind } from '../../core/scenario/schema.ts';
+import type { ItemPicture } from '../../core/room/picture.ts';
 
 /** Short names of remedies, as on their buttons. */
 export const REMEDY_WORDS: Readonly<Record<RemedyId, string>> = {
@@ -51,6 +51,10 @@ export const REQUEST_WORDS: Readonly<Record<RequestId, string>> = {
   stop: 'Stop',
   wipeFace: 'Wipe my face',
   takeAway: 'Take this away',
+  bringProbe: 'Bring the probe',
+  lower: 'Lower it',
+  pullTail: 'Pull the tail',
+  openPacket: 'Open a packet',
 };
 
 /** Requests as advice. */
@@ -61,6 +65,10 @@ export const REQUEST_ADVICE: Readonly<Record<RequestId, string>> = {
   stop: 'tell the assistant to stop',
   wipeFace: 'ask the assistant to wipe your face',
   takeAway: 'ask the assistant to take it away',
+  bringProbe: 'ask the assistant for the probe',
+  lower: 'ask the assistant to lower the probe',
+  pullTail: 'ask the assistant to pull the tail of the sheath',
+  openPacket: 'ask the assistant to open a packet',
 };
 
 /** Answers to an assistant who speaks up, as on their buttons. */
@@ -71,6 +79,12 @@ export const ANSWER_WORDS: Readonly<Record<AnswerId, string>> = {
 
 /** Tasks in a word or two, for the row in the bar. */
 export const TASK_WORDS: Readonly<Record<TaskId, string>> = {
+  gelInside: 'gel inside',
+  probeTaken: 'take probe',
+  covered: 'cover',
+  airOut: 'air out',
+  banded: 'bands',
+  laidDown: 'lay down',
   gel: 'gel',
   view: 'steady view',
   park: 'park',
@@ -81,6 +95,12 @@ export const TASK_WORDS: Readonly<Record<TaskId, string>> = {
 
 /** Tasks said in full, for the report. */
 export const TASK_SENTENCES: Readonly<Record<TaskId, string>> = {
+  gelInside: 'Sterile gel inside the sheath',
+  probeTaken: 'Probe taken through the film',
+  covered: 'Cord covered',
+  airOut: 'Air out from under the face',
+  banded: 'Two bands on the sheath',
+  laidDown: 'Sheathed probe laid on the field',
   gel: 'Gel on the site',
   view: 'Steady view with the probe',
   park: 'Probe parked on the field',
@@ -89,9 +109,13 @@ export const TASK_SENTENCES: Readonly<Record<TaskId, string>> = {
   rubbish: 'Rubbish in the bin',
 };
 
-export const ITEM_WORDS: Readonly<Record<ItemKind, string>> = {
+export const THING_WORDS: Readonly<Record<ItemPicture['kind'], string>> = {
+  probe: 'probe',
+  sheathRoll: 'sheath',
   gelPacket: 'gel packet',
   syringe: 'syringe',
   needleSyringe: 'needle and syringe',
   gauze: 'gauze',
+  band: 'band',
+  gelBottle: 'gel bottle',
 };

@@ -1,6 +1,7 @@
 import { PaceChoice } from '../parts/PaceChoice.tsx';
 import { CoachingChoice } from './CoachingChoice.tsx';
 import { ScenarioCard } from './ScenarioCard.tsx';
+import { StationChoice } from './StationChoice.tsx';
 import type { ChoiceState } from './useRunChoice.ts';
 
 interface RunChoiceFormProps {
@@ -24,6 +25,7 @@ export function RunChoiceForm({ choice, busy, onStart }: RunChoiceFormProps) {
         ))}
       </fieldset>
       <div class="start-options">
+        {choice.canGoOn && <StationChoice value={choice.goesOn} onChange={choice.setGoesOn} />}
         <CoachingChoice value={choice.coaching} onChange={choice.setCoaching} />
         <PaceChoice value={choice.slowdown} onChange={choice.setSlowdown} />
       </div>

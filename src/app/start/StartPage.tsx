@@ -35,7 +35,7 @@ export function StartPage({ services, onRun, onReport, onRuns, choice, onRules }
       (opened) => (opened.kind === 'run' ? onReport(opened.file) : choice.addOwn(opened.scenario)),
     );
   useDroppedFile(openFile);
-  usePrepared(services, choice.scenario);
+  usePrepared(services, choice.value?.scenario);
 
   return (
     <div class="start">

@@ -5,6 +5,10 @@ import type { Scenario } from '../scenario/schema.ts';
 const UNIT = 1e-4;
 const LARGEST = 32767;
 
+/** Fields that are kept in larger units, since they are no lengths: gel in hundredths of a millilitre. */
+const LARGER: Readonly<Partial<Record<keyof RoomPicture, number>>> = { gelInSheathMl: 100 };
+const largerOf = (field: string): number => LARGER[field as keyof RoomPicture] ?? 1;
+
 /** Where a number, or a row of so many numbers, stands in a form. */
 type NumberPlace = { readonly number: true };
 type RowPlace = { readonly row: number };
@@ -50,7 +54,10 @@ const isNumberPlace = (place: unknown): boolean => typeof place === 'object' && 
 /** The numbers of a picture in the order of its form, in whole units. */
 export function numbersOf(picture: RoomPicture): number[] {
   const numbers: number[] = [];
-  for (const field in picture) if (!APART.includes(field)) collect(picture[field as keyof RoomPicture], numbers);
+  for (const field in picture) {
+    const value = picture[field as keyof RoomPicture];
+    if (!APART.includes(field)) collect(typeof value === 'number' ? value / largerOf(field) : value, numbers);
+  }
   return numbers;
 }
 
@@ -97,7 +104,10 @@ export interface Apart {
 /** The picture of that form with those numbers. Parts that are as in the picture before are the very same. */
 export const pictureOf = (form: PictureForm, numbers: Numbers, apart: Apart, before: RoomPicture | null): RoomPicture => {
   const parts: Fields = {};
-  for (const field in form) parts[field] = filled(form[field], numbers, before?.[field as keyof RoomPicture]);
+  for (const field in form) {
+    const place = form[field];
+    parts[field] = isNumberPlace(place) ? numbers.next() * largerOf(field) : filled(place, numbers, before?.[field as keyof RoomPicture]);
+  }
   return { ...apart, ...(parts as object) } as RoomPicture;
 };
 

@@ -5,6 +5,9 @@ export interface HoldState {
   readonly gap: number;
 }
 
+/** A hold survives an interruption that is no longer than this, in seconds: about the time in which a person reacts. */
+export const INTERRUPTION_S = 0.25;
+
 /**
  * Counts the steps for which something is kept up. Steps in which it is not do not count; after more of them in a row than an
  * interruption may last, counting starts again.

@@ -2,7 +2,7 @@ import type { Command } from '../commands/command.ts';
 import type { Side } from '../base/side.ts';
 import type { Break } from '../ledger/break.ts';
 import type { Fact } from '../ledger/fact.ts';
-import type { FieldProgress } from '../procedure/observation.ts';
+import type { Progress } from '../procedure/observation.ts';
 import type { RoomPicture } from '../room/picture.ts';
 import type { RemedyStatus } from '../room/remedyStatus.ts';
 
@@ -49,7 +49,7 @@ export interface RunContract {
   /** Items in each hand, words for the text twin. */
   touchLines(): readonly TouchLine[];
   heldWords(side: Side): { readonly what: string; readonly state: string; readonly broken: boolean };
-  readonly progress: FieldProgress;
+  readonly progress: Progress;
   readonly breaks: readonly Break[];
   readonly cues: readonly CueReport[];
   /** What the assistant spoke up about, and how it was answered. */

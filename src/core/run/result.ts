@@ -1,6 +1,6 @@
 import type { AnswerId, RemedyId } from '../commands/command.ts';
 import type { Break } from '../ledger/break.ts';
-import type { FieldProgress } from '../procedure/observation.ts';
+import type { Progress } from '../procedure/observation.ts';
 import type { Side } from '../base/side.ts';
 import type { LeastClearance } from '../room/clearance.ts';
 import type { Drop } from '../room/handling.ts';
@@ -79,6 +79,6 @@ export interface RunResult {
   readonly cues: readonly CueReport[];
   /** Empty in a run where nobody spoke up, or that was saved before an assistant could. */
   readonly challenges: readonly ChallengeReport[];
-  readonly progress: FieldProgress;
+  readonly progress: Progress;
   readonly handling: HandlingReport;
 }

@@ -7,8 +7,8 @@ import type { Fact } from '../ledger/fact.ts';
 import { Ledger } from '../ledger/Ledger.ts';
 import type { LedgerSnapshot } from '../ledger/ledgerSnapshot.ts';
 import { rulesInForce } from '../ledger/rules/ruleBook.ts';
-import type { FieldProgress } from '../procedure/observation.ts';
-import { FieldProcedure } from '../procedure/FieldProcedure.ts';
+import type { Progress } from '../procedure/observation.ts';
+import { Procedure } from '../procedure/Procedure.ts';
 import type { RoomPicture, SurfaceMark } from '../room/picture.ts';
 import { Room } from '../room/room.ts';
 import type { SettledState } from '../room/settle.ts';
@@ -25,7 +25,7 @@ export class Run implements RunContract {
   readonly ledger: Ledger;
   /** The part of the touch log from before the first step: every surface that is in the room. */
   readonly openingFacts: readonly Fact[];
-  private readonly procedure: FieldProcedure;
+  private readonly procedure: Procedure;
   private readonly speaking: SpeakingUp;
   private cueReports: CueReport[] = [];
   private remedyReports: RemedyReport[] = [];
@@ -46,7 +46,7 @@ export class Run implements RunContract {
   ) {
     this.room = new Room(scenario, seed, settled);
     this.ledger = new Ledger(rulesInForce(scenario));
-    this.procedure = new FieldProcedure(scenario);
+    this.procedure = new Procedure(scenario);
     this.speaking = new SpeakingUp(this.room, seed);
     this.openingFacts = this.room.openingFacts();
     for (const fact of this.openingFacts) this.take(fact);
@@ -64,7 +64,7 @@ export class Run implements RunContract {
     return this.ledger.breaks;
   }
 
-  get progress(): FieldProgress {
+  get progress(): Progress {
     return this.procedure.progress;
   }
 

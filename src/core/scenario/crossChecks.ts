@@ -2,9 +2,10 @@ import { SIDES } from '../base/side.ts';
 import { itemChecks } from './itemChecks.ts';
 import { cordWayM, railOuterM, skinWayM, standing, wayOverM, wayToBedsideM } from './layout.ts';
 import { nearest } from './nearest.ts';
-import { ADVICE, metresText, problem, roundedDown, roundedUp, valueText, type Problem } from './problem.ts';
+import { ADVICE, atLeast, atMost, metresText, problem, valueText, type Problem } from './problem.ts';
 import { rubricChecks } from './rubricChecks.ts';
 import type { Scenario } from './schema.ts';
+import { stationChecks } from './stationChecks.ts';
 
 type Check = (scenario: Scenario) => readonly Problem[];
 
@@ -17,18 +18,9 @@ const CLEAR_M = 0.06;
 
 /** What no single field can say: whether the parts fit each other. Empty when they do. `ruleIds` null leaves `rulesOff` unjudged. */
 export function crossChecks(scenario: Scenario, ruleIds: readonly string[] | null): readonly Problem[] {
-  const checks: readonly Check[] = [bedChecks, siteChecks, standingChecks, operatorChecks, drapeChecks, cordChecks, itemChecks, cueChecks, lookAlikeChecks, rubricChecks];
+  const checks: readonly Check[] = [bedChecks, siteChecks, standingChecks, operatorChecks, drapeChecks, cordChecks, stationChecks, itemChecks, cueChecks, lookAlikeChecks, rubricChecks];
   return [...checks.flatMap((check) => check(scenario)), ...ruleChecks(scenario, ruleIds)];
 }
-
-const atMost = (path: string, value: number, limit: number, why: string): readonly Problem[] => {
-  const high = roundedDown(limit);
-  return value > high ? [problem(path, String(value), `${high} at most, ${why}`)] : [];
-};
-const atLeast = (path: string, value: number, limit: number, why: string): readonly Problem[] => {
-  const low = roundedUp(limit);
-  return value < low ? [problem(path, String(value), `${low} at least, ${why}`)] : [];
-};
 
 const bedChecks: Check = (scenario) =>
   atLeast('room.rails.xM', scenario.room.rails.xM, scenario.room.bed.mattressWidthM / 2 + scenario.room.rails.thicknessM / 2, 'so that the rails stand outside the mattress');
@@ -80,9 +72,6 @@ const drapeChecks: Check = (scenario) =>
 
 const cordChecks: Check = (scenario) => [
   ...atLeast('cord.lengthM', scenario.cord.lengthM, cordWayM(scenario, scenario.room.patient.siteXM) + CORD_SLACK_M, 'so that it reaches the site over the rail with some slack'),
-  ...atMost('cord.slackM', scenario.cord.slackM, scenario.cord.lengthM - cordWayM(scenario, scenario.probe.xM), 'what is left of the cord between the probe and the outlet'),
-  ...atMost('cord.coveredM', scenario.cord.coveredM, scenario.cord.lengthM, 'the length of the cord'),
-  ...atMost('policy.sheathTailM', scenario.policy.sheathTailM, scenario.cord.coveredM, 'the covered part of the cord'),
 ];
 
 const cueChecks: Check = (scenario) =>

@@ -21,7 +21,7 @@ export const railOuterM = ({ room }: Scenario): number => room.rails.xM + room.r
 const bedsideM = ({ room }: Scenario): number => (room.rails.left.up || room.rails.right.up ? room.rails.xM - room.rails.thicknessM / 2 : room.bed.mattressWidthM / 2);
 
 /** Half the width of the ultrasound machine, in metres. */
-const MACHINE_HALF_M = 0.2;
+export const MACHINE_HALF_M = 0.2;
 
 /** Everything that stands on the floor, seen along the bed. */
 export function standing(scenario: Scenario): readonly Span[] {

@@ -11,6 +11,18 @@ export const ADVICE = 'Correct the file and open it again.';
 /** "x is 3; allowed is 1 to 2. Correct the file and open it again." */
 export const problem = (path: string, found: string, allowed: string): Problem => ({ path, message: `${path} is ${found}; allowed is ${allowed}. ${ADVICE}` });
 
+/** A value that may be this much at most; `why` says what the limit is or what it is for. */
+export const atMost = (path: string, value: number, limit: number, why: string): readonly Problem[] => {
+  const high = roundedDown(limit);
+  return value > high ? [problem(path, String(value), `${high} at most, ${why}`)] : [];
+};
+
+/** A value that must be this much at least. */
+export const atLeast = (path: string, value: number, limit: number, why: string): readonly Problem[] => {
+  const low = roundedUp(limit);
+  return value < low ? [problem(path, String(value), `${low} at least, ${why}`)] : [];
+};
+
 /** Greatest whole number of millimetres that is not more than a length in metres, so that a limit may be typed as it is shown. */
 export const roundedDown = (metres: number): number => Math.floor(metres * 1000 + 1e-6) / 1000;
 /** Least whole number of millimetres that is not less than a length in metres. */

@@ -30,7 +30,7 @@ export const rubricSchema = z.strictObject({
       overTime: z.boolean().default(false),
     })
     .prefault({}),
-  alsoCritical: z.array(z.enum(['view', 'park', 'anaesthetic', 'rubbish'])).max(4).default([]).describe('tasks without which a run is not met, besides those that are critical anyway'),
+  alsoCritical: z.array(z.enum(['probeTaken', 'airOut', 'banded', 'laidDown', 'view', 'park', 'anaesthetic', 'rubbish'])).max(8).default([]).describe('tasks without which a run is not met, besides those that are critical anyway'),
   tasks: z
     .strictObject({
       critical: points(6),

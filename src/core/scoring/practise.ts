@@ -22,6 +22,8 @@ export type Offer = Pick<Scenario, 'id' | 'title' | 'station' | 'minutes' | 'tra
 /** The run that was scored. */
 export interface Practised {
   readonly scenarioId: string;
+  /** Where it began. */
+  readonly station: Scenario['station'];
   readonly seed: number;
 }
 
@@ -48,11 +50,13 @@ export function practiseNext(score: Score, run: Practised, offers: readonly Offe
 /** Address that starts an exercise, from the page's own. */
 export const exerciseLink = ({ scenarioId, seed }: Exercise): string => `?scenario=${scenarioId}&seed=${seed}`;
 
-/** The scenario that trains little else than the skill; of equals the one just played, then the first. */
+/** The scenario that trains little else than the skill, of the same station if there is one; of equals the one just played, then the first. */
 function offerFor(skill: Skill | null, run: Practised, offers: readonly Offer[]): Offer | null {
   const same = offers.find(({ id }) => id === run.scenarioId) ?? null;
   if (skill === null) return same ?? offers[0] ?? null;
-  const fit = offers.filter(({ trains }) => trains.includes(skill));
+  const training = offers.filter(({ trains }) => trains.includes(skill));
+  const here = training.filter(({ station }) => station === run.station);
+  const fit = here.length > 0 ? here : training;
   if (fit.length === 0) return same ?? offers[0] ?? null;
   const fewest = Math.min(...fit.map(({ trains }) => trains.length));
   const best = fit.filter(({ trains }) => trains.length === fewest);

@@ -14,7 +14,10 @@ interface Earned {
 
 /** Whether the work was done: each task, its order, a steady probe, sharps where they belong. */
 export function procedurePart(result: RunResult, scenario: Scenario): ScorePart {
-  const earned = [...result.progress.tasks.map((task) => taskEarned(task, scenario)), steadiness(result, scenario), sharps(result, scenario)];
+  const { tasks } = result.progress;
+  // A run that never comes to the field has neither a view to hold nor a needle to throw away.
+  const ofField = tasks.some(({ task }) => task === 'view') ? [steadiness(result, scenario), sharps(result, scenario)] : [];
+  const earned = [...tasks.map((task) => taskEarned(task, scenario)), ...ofField];
   return weighed('procedure', 'The work itself', scenario.rubric.points.procedure, earned);
 }
 

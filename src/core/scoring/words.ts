@@ -5,6 +5,12 @@ import type { ClearanceThing } from '../room/clearanceThings.ts';
 
 /** Words of the score, as a teacher says them beside the bed. */
 export const TASK_NAMES: Readonly<Record<TaskId, string>> = {
+  gelInside: 'sterile gel inside the sheath',
+  probeTaken: 'the probe taken through the film',
+  covered: 'the cord covered',
+  airOut: 'no air under the face of the probe',
+  banded: 'two bands on the sheath',
+  laidDown: 'the sheathed probe laid on the field',
   gel: 'gel on the site',
   view: 'a steady view',
   park: 'the probe parked so that it stays',
@@ -28,6 +34,8 @@ export const ITEM_NAMES: Readonly<Record<ItemKind | 'probe', string>> = {
   syringe: 'anaesthetic syringe',
   needleSyringe: 'needle syringe',
   gauze: 'gauze',
+  band: 'band',
+  gelBottle: 'gel bottle',
 };
 
 export const CLEARANCE_NAMES: Readonly<Record<ClearanceThing, string>> = {

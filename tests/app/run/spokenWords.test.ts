@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { spokenCommand } from '../../../src/app/run/spokenWords.ts';
+import { requestsIn } from '../../../src/app/run/requestsIn.ts';
+import { spokenCommand, spokenExamples } from '../../../src/app/run/spokenWords.ts';
+import { LOADING, scenarioWith } from '../support/scenario.ts';
 
+const FIELD = scenarioWith();
 const asks = (request: string) => ({ type: 'ask', request });
 const answers = (how: string) => ({ type: 'answer', how });
 
@@ -17,7 +20,29 @@ describe('Words to the assistant', () => {
     ['Thank you, I stop.', answers('stop')],
     ['it is fine', answers('fine')],
     ["it's fine", answers('fine')],
-  ])('%s', (typed, command) => expect(spokenCommand(typed)).toEqual(command));
+  ])('%s', (typed, command) => expect(spokenCommand(typed, FIELD)).toEqual(command));
 
-  it.each(['', '   ', 'needle', '42'])('“%s” means nothing', (typed) => expect(spokenCommand(typed)).toBeNull());
+  it.each(['', '   ', 'needle', '42'])('“%s” means nothing', (typed) => expect(spokenCommand(typed, FIELD)).toBeNull());
+
+  it.each([
+    ['Bring the probe, please', asks('bringProbe')],
+    ['probe please', asks('bringProbe')],
+    ['Probe, please!', asks('bringProbe')],
+    ['lower', asks('lower')],
+    ['now lower the probe', asks('lower')],
+    ['a bit further down', asks('lower')],
+    ['pull', asks('pullTail')],
+    ['pull the tail', asks('pullTail')],
+    ['open a packet', asks('openPacket')],
+    ['open one more', asks('openPacket')],
+    ['let go', asks('letGo')],
+    ['hold the cord', asks('takeCord')],
+  ])('while a probe is sheathed: %s', (typed, command) => expect(spokenCommand(typed, LOADING)).toEqual(command));
+
+  it.each(['bring the probe', 'lower', 'pull', 'open a packet'])('“%s” means nothing where there is nothing of it to ask for', (typed) => expect(spokenCommand(typed, FIELD)).toBeNull());
+
+  it.each([['the field', FIELD], ['sheathing', LOADING]])('the examples of %s are each understood, one for each request', (_, scenario) => {
+    const understood = spokenExamples(scenario).split(', ').map((example) => spokenCommand(example, scenario));
+    expect(understood).toEqual(requestsIn(scenario).map(({ request }) => asks(request)));
+  });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { scenarioSpecials } from '../../../src/app/start/scenarioSpecials.ts';
-import { scenarioWith } from '../support/scenario.ts';
+import { LOADING, scenarioWith } from '../support/scenario.ts';
 
 describe('what is special in a scenario', () => {
   it('is nothing in the usual room', () => {
@@ -18,5 +18,11 @@ describe('what is special in a scenario', () => {
       ],
     });
     expect(scenarioSpecials(scenario)).toEqual(['head down 15°', 'one rail down', 'high rails', 'bare rails', 'sheath of 75 cm', 'weak adhesive', '2 events on the way']);
+  });
+
+  it('names the station when it is not the field, and the sheath that is to be put on', () => {
+    expect(scenarioSpecials(LOADING)).toEqual(['sheath the probe']);
+    expect(scenarioSpecials({ ...LOADING, followedBy: ['field'] })).toEqual(['sheath the probe, then work the field']);
+    expect(scenarioSpecials(scenarioWith({ station: 'sheath', sheath: { form: 'loose', lengthM: 0.91 }, cord: { coveredM: 0.5 } }))).toEqual(['sheath the probe', 'sheath of 91 cm', 'loose sheath']);
   });
 });

@@ -1,7 +1,7 @@
 import { signOf, type Side } from '../../../src/core/base/side.ts';
 import type { Command } from '../../../src/core/commands/command.ts';
 import type { Break } from '../../../src/core/ledger/break.ts';
-import type { FieldProgress } from '../../../src/core/procedure/observation.ts';
+import type { Progress } from '../../../src/core/procedure/observation.ts';
 import { lookOf, standingAt } from '../../../src/core/room/assistant/assistantBody.ts';
 import type { HandPicture, RoomPicture } from '../../../src/core/room/picture.ts';
 import type { RemedyStatus, RunContract, RunSnapshot, StepOutcome, TouchLine } from '../../../src/core/run/contract.ts';
@@ -25,7 +25,7 @@ export class FakeRun implements RunContract {
   /** What a hand takes hold of when it closes; null is nothing. */
   reach: Record<Side, string | null> = { left: null, right: null };
   readonly received: { readonly step: number; readonly command: Command }[] = [];
-  progress: FieldProgress = { tasks: [], current: 'gel', hint: 'Squeeze gel on to the site.', steadyShare: null, sharpsBinned: [] };
+  progress: Progress = { tasks: [], current: 'gel', hint: 'Squeeze gel on to the site.', steadyShare: null, sharpsBinned: [] };
   private readonly hands: Record<Side, FakeHand> = { left: { x: 0.25, y: 1.25, holds: null }, right: { x: -0.25, y: 1.25, holds: null } };
 
   constructor(
@@ -66,6 +66,10 @@ export class FakeRun implements RunContract {
       skinY: new Float64Array(0),
       skinSurfaces: [],
       gelOnSite: 0,
+      coveredM: 0,
+      gelInSheathMl: 0,
+      foldedM: 0,
+      fingersInFold: [],
       outletX: 1,
       outletY: 0.9,
       levelX: new Float64Array(0),

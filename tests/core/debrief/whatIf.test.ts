@@ -4,7 +4,7 @@ import { suggestion } from '../../../src/core/debrief/suggestion.ts';
 import { whatIf } from '../../../src/core/debrief/whatIf.ts';
 import type { Change } from '../../../src/core/debrief/whatIfTypes.ts';
 import type { RunLog } from '../../../src/core/debrief/runLog.ts';
-import { TASK_ORDER } from '../../../src/core/procedure/tasks.ts';
+import { FIELD_TASKS } from '../../../src/core/procedure/observation.ts';
 import { scoreOf } from '../../../src/core/scoring/scoreRun.ts';
 import type { Log } from '../ledger/log.ts';
 import { log } from '../ledger/log.ts';
@@ -87,7 +87,7 @@ describe('What if', () => {
   });
 
   it('the verdict follows from that result', () => {
-    const procedure = { ...run.result.progress, tasks: TASK_ORDER.map((task) => ({ task, critical: true, doneStep: 10, outOfOrderAfter: null, progress: 1 })), current: 'finished' as const };
+    const procedure = { ...run.result.progress, tasks: FIELD_TASKS.map((task) => ({ task, critical: true, doneStep: 10, outOfOrderAfter: null, progress: 1 })), current: 'finished' as const };
     const still = { movements: 1, median: -6.6, roughest: [] };
     const measured = { driftStep: { left: null, right: null }, drops: [], smoothness: { left: still, right: still }, clearance: [] };
     const whole: RunLog = { ...run, result: { ...run.result, progress: procedure, handling: { ...run.result.handling, measured } } };

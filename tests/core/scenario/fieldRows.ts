@@ -15,6 +15,7 @@ const UNITS: readonly (readonly [ending: string, unit: string])[] = [
   ['NPerM', 'N/m'],
   ['SpeedMps', 'm/s'],
   ['Kg', 'kg'],
+  ['Ml', 'mL'],
   ['Deg', '°'],
   ['M', 'm'],
   ['N', 'N'],
@@ -38,7 +39,7 @@ function allowedOf(field: Field): string {
     case 'boolean':
       return '`true` or `false`';
     case 'list':
-      return field.high === null ? 'a list' : `${field.high} entries at most`;
+      return field.high === null ? 'a list' : `${field.high} ${field.high === 1 ? 'entry' : 'entries'} at most`;
     case 'text':
       return field.low === null ? `${field.high === null ? 'text' : `${field.high} characters at most`}` : `${field.low} to ${field.high} characters`;
     default:

@@ -82,6 +82,7 @@ describe('A limit that a sentence names', () => {
     ['drape.left.lengthM', { 'drape.left.lengthM': 0.5 }],
     ['drape.right.lengthM', { 'drape.right.reach': 'inside', 'drape.right.lengthM': 1 }],
     ['cord.lengthM', { 'cord.lengthM': 1.2 }],
+    ['tasks.coveredM', { station: 'sheath', 'tasks.coveredM': 1.9, items: [{ id: 'gel', kind: 'gelPacket', xM: -0.3 }, { id: 'a', kind: 'band', xM: -1.0 }, { id: 'b', kind: 'band', xM: -0.94 }] }],
     ['room.patient.openingM', { 'room.patient.openingM': 0.2, 'room.patient.siteXM': -0.14, 'room.patient.preparedBeyondM': 0, 'drape.left.gluedM': 0, 'drape.right.gluedM': 0 }],
   ] as const)('can be typed as it stands: %s', (path, changes) => {
     const limit = Number(/allowed is ([0-9.]+) at/.exec(refused(fileWith(changes)).message)![1]);

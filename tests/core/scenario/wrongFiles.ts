@@ -7,6 +7,11 @@ const gel = { id: 'gel', kind: 'gelPacket', xM: -0.3, rubbish: true };
 const anaesthetic = { id: 'anaesthetic', kind: 'syringe', xM: 0.32 };
 const needle = { id: 'needle', kind: 'needleSyringe', xM: -0.22 };
 
+/** What makes a run that begins with loading the sheath. */
+const gelOnTable = { id: 'sheathGel', kind: 'gelPacket', xM: -1.1 };
+const bands = [{ id: 'bandA', kind: 'band', xM: -1.0 }, { id: 'bandB', kind: 'band', xM: -0.94 }];
+const LOADING = { station: 'sheath', items: [gelOnTable, ...bands] };
+
 /** Files as people get them wrong. */
 export const FILES: Readonly<Record<string, string>> = {
   'an empty file': '',
@@ -78,6 +83,27 @@ export const FILES: Readonly<Record<string, string>> = {
   'two items of one name': fileWith({ items: [gel, anaesthetic, needle, { id: 'gel', kind: 'gauze', xM: 0.26 }] }),
   'an item with the name of the probe': fileWith({ items: [gel, anaesthetic, { ...needle, id: 'probe' }] }),
   'no gel': fileWith({ items: [anaesthetic, needle] }),
+  'a station after itself': fileWith({ followedBy: ['field'] }),
+  'a station after that cannot follow': fileWith({ ...LOADING, followedBy: ['sheath'] }),
+  'two stations after': fileWith({ ...LOADING, followedBy: ['field', 'field'] }),
+  'loading without a band': fileWith({ ...LOADING, items: [gelOnTable] }),
+  'loading with one band': fileWith({ ...LOADING, items: [gelOnTable, bands[0]!] }),
+  'loading without gel': fileWith({ ...LOADING, items: bands }),
+  'one gel packet for sheath and site': fileWith({ ...LOADING, followedBy: ['field'], items: [gelOnTable, ...bands, anaesthetic, needle] }),
+  'the field after loading without a needle': fileWith({ ...LOADING, followedBy: ['field'], items: [gelOnTable, gel, ...bands, anaesthetic] }),
+  'a sheath off the kit table': fileWith({ ...LOADING, 'sheath.xM': 0.3 }),
+  'a sheath under an item': fileWith({ ...LOADING, 'sheath.xM': -0.98 }),
+  'a sheath of no form': fileWith({ ...LOADING, 'sheath.form': 'rolled' }),
+  'a sheath shorter than what is sold for this': fileWith({ ...LOADING, 'sheath.lengthM': 0.3 }),
+  'more to cover than the sheath is long': fileWith({ ...LOADING, 'tasks.coveredM': 1 }),
+  'more to cover than there is cord': fileWith({ ...LOADING, 'sheath.lengthM': 2.44, 'tasks.coveredM': 1.4 }),
+  'a tail longer than what must be covered': fileWith({ ...LOADING, 'tasks.coveredM': 0.25, 'policy.sheathTailM': 0.3 }),
+  'a gel bottle on the field': fileWith({ items: [gel, anaesthetic, needle, { id: 'bottle', kind: 'gelBottle', xM: 0.26 }] }),
+  'a gel bottle at the edge of the machine': fileWith({ items: [gel, anaesthetic, needle, { id: 'bottle', kind: 'gelBottle', xM: 1.33 }] }),
+  'a gel bottle in a packet': fileWith({ items: [gel, anaesthetic, needle, { id: 'bottle', kind: 'gelBottle', xM: 1.2, spare: true }] }),
+  'a packet on the machine': fileWith({ items: [gel, anaesthetic, { ...needle, xM: 1.2 }] }),
+  'a spare packet for the field': fileWith({ items: [gel, anaesthetic, needle, { id: 'spareGel', kind: 'gelPacket', xM: 0.26, spare: true }] }),
+  'an assistant who lets go before': fileWith({ 'assistant.letsGoAfterS': -1 }),
   'a cue after the end': fileWith({ minutes: 2, cues: [{ atS: 60, kind: 'itch' }, { atS: 121, kind: 'cough' }] }),
   'look-alikes within one window': fileWith({ cues: [{ atS: 50, kind: 'cough', lookAlike: true }, { atS: 60, kind: 'cordPulled', lookAlike: true }] }),
   'an itch as a look-alike': fileWith({ cues: [{ atS: 50, kind: 'itch', lookAlike: true }] }),

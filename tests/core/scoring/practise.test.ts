@@ -9,7 +9,7 @@ import { allTasks, broken, measured, PUT_RIGHT, runWith, SAID, scenarioWith, tas
 
 const offer = (id: string, ...trains: Offer['trains']): Offer => ({ id, title: id, station: 'field', minutes: 5, trains });
 const OFFERS = [offer('rails', 'hands', 'cord'), offer('calm', 'order', 'steadiness'), offer('cloth', 'drape', 'interruptions'), offer('drill', 'recovery')];
-const PLAYED = { scenarioId: 'calm', seed: 7 };
+const PLAYED = { scenarioId: 'calm', station: 'field', seed: 7 } as const;
 const next = (result: RunResult, offers: readonly Offer[] = OFFERS) => practiseNext(scoreRun(result, scenarioWith()), PLAYED, offers);
 const ids = (result: RunResult) => next(result).map(({ scenarioId }) => scenarioId);
 

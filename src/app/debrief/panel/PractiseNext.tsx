@@ -16,7 +16,7 @@ interface PractiseNextProps {
 export function PractiseNext({ services, file, result, onPractise }: PractiseNextProps) {
   const { scenario, seed } = file.header;
   const exercises = useMemo(
-    () => (result === null || missingForScore(result, scenario).length > 0 ? [] : practiseNext(scoreRun(result, scenario), { scenarioId: scenario.id, seed }, services.scenarios)),
+    () => (result === null || missingForScore(result, scenario).length > 0 ? [] : practiseNext(scoreRun(result, scenario), { scenarioId: scenario.id, station: scenario.station, seed }, services.scenarios)),
     [result, scenario, seed, services.scenarios],
   );
   return (

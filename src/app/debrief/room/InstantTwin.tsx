@@ -1,7 +1,7 @@
 import { SIDES, type Side } from '../../../core/base/side.ts';
 import type { RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { capital, listed } from '../../parts/sentence.ts';
-import { ITEM_WORDS } from '../../run/words.ts';
+import { THING_WORDS } from '../../run/words.ts';
 
 const PART_WORDS = { fingers: 'fingers', palm: 'palm', back: 'back of the hand', cuff: 'cuff' } as const;
 type Part = keyof typeof PART_WORDS;
@@ -28,6 +28,5 @@ const markOf = ({ marks }: RoomPicture, surface: string): SurfaceMark => marks.g
 function thingWords({ items }: RoomPicture, id: string): string {
   if (id === 'cord') return 'cord';
   const kind = items.find((item) => item.id === id)?.kind;
-  if (kind === undefined) return 'drape';
-  return kind === 'probe' ? 'probe' : ITEM_WORDS[kind];
+  return kind === undefined ? 'drape' : THING_WORDS[kind];
 }

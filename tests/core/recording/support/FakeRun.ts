@@ -1,12 +1,12 @@
 import { StateHash } from '../../../../src/core/base/hash.ts';
 import type { Command } from '../../../../src/core/commands/command.ts';
-import type { FieldProgress } from '../../../../src/core/procedure/observation.ts';
+import type { Progress } from '../../../../src/core/procedure/observation.ts';
 import type { RoomPicture } from '../../../../src/core/room/picture.ts';
 import type { RunContract, RunSnapshot, StepOutcome } from '../../../../src/core/run/contract.ts';
 import type { ChallengeReport, RunResult } from '../../../../src/core/run/result.ts';
 import { scenarioSchema, type Scenario } from '../../../../src/core/scenario/schema.ts';
 
-const PROGRESS: FieldProgress = { tasks: [], current: 'gel', hint: 'Put gel on the site.', steadyShare: null, sharpsBinned: [] };
+const PROGRESS: Progress = { tasks: [], current: 'gel', hint: 'Put gel on the site.', steadyShare: null, sharpsBinned: [] };
 
 const CHALLENGE: ChallengeReport = { step: 7, break: 1, said: [{ step: 7, words: '“Did I see that right?”' }], answered: { how: 'fine', step: 9 }, stillInTime: false };
 

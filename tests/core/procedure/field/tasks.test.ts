@@ -42,7 +42,7 @@ describe('The view', () => {
 
   it('is not one while the probe lies at the site by itself', () => {
     const driver = doneUpTo('gel');
-    driver.scene = { ...driver.scene, probe: { heldBy: null, atSite: true, speed: 0, lyingOnField: true } };
+    driver.scene = { ...driver.scene, probe: { heldBy: null, atSite: true, speed: 0, coupled: true, lyingOnField: true } };
     driver.for(20).expectDone('gel');
     expect(driver.procedure.progress.steadyShare).toBeNull();
   });

@@ -1,6 +1,6 @@
 import { initialTransition, transition } from 'xstate';
 import { describe, expect, it } from 'vitest';
-import { fieldMachine, type FieldEvent, type FieldSnapshot } from '../../../src/core/procedure/fieldMachine.ts';
+import { fieldMachine, type FieldEvent, type FieldSnapshot } from '../../../../src/core/procedure/field/fieldMachine.ts';
 
 /** State after these events, one per step from step 1. */
 function after(...types: FieldEvent['type'][]): FieldSnapshot {

@@ -1,11 +1,11 @@
 import { expect } from 'vitest';
-import type { Side } from '../../../src/core/base/side.ts';
-import { secondsToSteps } from '../../../src/core/base/time.ts';
-import { FieldProcedure } from '../../../src/core/procedure/FieldProcedure.ts';
-import type { FieldObservation, TaskId, TaskReport } from '../../../src/core/procedure/observation.ts';
-import { parseScenario } from '../../../src/core/scenario/parseScenario.ts';
-import type { Scenario } from '../../../src/core/scenario/schema.ts';
-import { fileWith } from '../scenario/source.ts';
+import type { Side } from '../../../../src/core/base/side.ts';
+import { secondsToSteps } from '../../../../src/core/base/time.ts';
+import { FieldProcedure } from '../../../../src/core/procedure/field/FieldProcedure.ts';
+import type { FieldObservation, TaskId, TaskReport } from '../../../../src/core/procedure/observation.ts';
+import { parseScenario } from '../../../../src/core/scenario/parseScenario.ts';
+import type { Scenario } from '../../../../src/core/scenario/schema.ts';
+import { fileWith } from '../../scenario/source.ts';
 
 type Changes = Parameters<typeof fileWith>[0];
 
@@ -20,7 +20,7 @@ export function scenarioWith(changes: Changes = {}): Scenario {
 export const QUIET: FieldObservation = {
   step: 0,
   gelOnSite: 0,
-  probe: { heldBy: null, atSite: false, speed: 0, lyingOnField: true },
+  probe: { heldBy: null, atSite: false, speed: 0, coupled: true, lyingOnField: true },
   needle: { heldBy: null, tipToSite: 0.2, speed: 0 },
   anaesthetic: 0,
   rubbishLeft: ['gel', 'gauze'],
@@ -50,22 +50,22 @@ export class FieldDriver {
 
   /** The probe in a hand, away from the site. */
   holdProbe(heldBy: Side = 'right'): this {
-    return this.with({ probe: { heldBy, atSite: false, speed: 0.2, lyingOnField: false } });
+    return this.with({ probe: { heldBy, atSite: false, speed: 0.2, coupled: true, lyingOnField: false } });
   }
 
   /** The probe in a hand on the site, moving at `speed` metres per second. */
   probeAtSite(speed = 0, heldBy: Side = 'right'): this {
-    return this.with({ probe: { heldBy, atSite: true, speed, lyingOnField: false } });
+    return this.with({ probe: { heldBy, atSite: true, speed, coupled: true, lyingOnField: false } });
   }
 
   /** Nobody holds the probe; it lies still on the field. */
   letProbeLie(): this {
-    return this.with({ probe: { heldBy: null, atSite: false, speed: 0, lyingOnField: true } });
+    return this.with({ probe: { heldBy: null, atSite: false, speed: 0, coupled: true, lyingOnField: true } });
   }
 
   /** Nobody holds the probe, and it moves at `speed` metres per second. */
   letProbeSlide(speed = 0.1): this {
-    return this.with({ probe: { heldBy: null, atSite: false, speed, lyingOnField: false } });
+    return this.with({ probe: { heldBy: null, atSite: false, speed, coupled: true, lyingOnField: false } });
   }
 
   needle(tipToSite: number, heldBy: Side | null = 'left'): this {

@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { StateHash } from '../../../src/core/base/hash.ts';
-import { FieldProcedure } from '../../../src/core/procedure/FieldProcedure.ts';
-import type { FieldObservation, FieldProgress, TaskId } from '../../../src/core/procedure/observation.ts';
+import { StateHash } from '../../../../src/core/base/hash.ts';
+import { FieldProcedure } from '../../../../src/core/procedure/field/FieldProcedure.ts';
+import type { FieldObservation, Progress, TaskId } from '../../../../src/core/procedure/observation.ts';
 import { scenarioWith } from './FieldDriver.ts';
 
 /** Short holds, so that random work completes something. */
@@ -16,7 +16,7 @@ const ids = fc.subarray(['gel', 'gauze', 'probe']);
 const stretch = fc.record({
   steps: fc.integer({ min: 1, max: 200 }),
   gelOnSite: share,
-  probe: fc.record({ heldBy: hand, atSite: fc.boolean(), speed: fc.constantFrom(0, 0.01, 0.02, 0.5), lyingOnField: fc.boolean() }),
+  probe: fc.record({ heldBy: hand, atSite: fc.boolean(), speed: fc.constantFrom(0, 0.01, 0.02, 0.5), coupled: fc.boolean(), lyingOnField: fc.boolean() }),
   needle: fc.record({ heldBy: hand, tipToSite: fc.constantFrom(0, 0.02, 0.04, Infinity), speed: fc.constantFrom(0, 1) }),
   anaesthetic: share,
   rubbishLeft: fc.subarray(['gel', 'gauze']),
@@ -38,10 +38,10 @@ const hashOf = (procedure: FieldProcedure): string => {
   procedure.hashInto(hash);
   return hash.digest();
 };
-const report = (progress: FieldProgress, task: TaskId) => progress.tasks.find((one) => one.task === task)!;
+const report = (progress: Progress, task: TaskId) => progress.tasks.find((one) => one.task === task)!;
 
 /** What a step did wrong, in words, or null. */
-type Check = (before: FieldProgress, after: FieldProgress, seen: FieldObservation) => string | null;
+type Check = (before: Progress, after: Progress, seen: FieldObservation) => string | null;
 
 /** Shows the stream and judges the progress before and after every step; the first fault found. */
 function along(stream: readonly FieldObservation[], check: Check): string | null {
@@ -60,7 +60,7 @@ function along(stream: readonly FieldObservation[], check: Check): string | null
 const RUNS = { numRuns: 150, seed: 11 };
 const holdsAlways = (check: Check): void => fc.assert(fc.property(work, (stretches) => void expect(along(streamOf(stretches), check)).toBeNull()), RUNS);
 
-const isDone = (progress: FieldProgress, task: TaskId): boolean => report(progress, task).doneStep !== null;
+const isDone = (progress: Progress, task: TaskId): boolean => report(progress, task).doneStep !== null;
 const faultIf = (wrong: boolean, fault: string): string | null => (wrong ? fault : null);
 
 describe('Whatever the hands do', () => {
@@ -157,7 +157,7 @@ describe('A snapshot', () => {
     const procedure = new FieldProcedure(SCENARIO);
     const start = procedure.snapshot();
     const hash = hashOf(procedure);
-    procedure.observe({ step: 0, gelOnSite: 1, probe: { heldBy: 'left', atSite: true, speed: 0, lyingOnField: false }, needle: { heldBy: null, tipToSite: 1, speed: 0 }, anaesthetic: 0, rubbishLeft: [], binned: [], sharpsBinned: [], dropped: [] });
+    procedure.observe({ step: 0, gelOnSite: 1, probe: { heldBy: 'left', atSite: true, speed: 0, coupled: true, lyingOnField: false }, needle: { heldBy: null, tipToSite: 1, speed: 0 }, anaesthetic: 0, rubbishLeft: [], binned: [], sharpsBinned: [], dropped: [] });
     expect(hashOf(procedure)).not.toBe(hash);
     procedure.restore(start);
     expect(hashOf(procedure)).toBe(hash);
@@ -167,7 +167,7 @@ describe('A snapshot', () => {
   it('of two procedures that differ in one counted step differs in its hash', () => {
     const shown = (steps: number): string => {
       const procedure = new FieldProcedure(SCENARIO);
-      for (let step = 0; step < 10; step++) procedure.observe({ step, gelOnSite: 0, probe: { heldBy: 'left', atSite: true, speed: step < steps ? 0 : 1, lyingOnField: false }, needle: { heldBy: null, tipToSite: 1, speed: 0 }, anaesthetic: 0, rubbishLeft: ['gel'], binned: [], sharpsBinned: [], dropped: [] });
+      for (let step = 0; step < 10; step++) procedure.observe({ step, gelOnSite: 0, probe: { heldBy: 'left', atSite: true, speed: step < steps ? 0 : 1, coupled: true, lyingOnField: false }, needle: { heldBy: null, tipToSite: 1, speed: 0 }, anaesthetic: 0, rubbishLeft: ['gel'], binned: [], sharpsBinned: [], dropped: [] });
       return hashOf(procedure);
     };
     expect(shown(5)).not.toBe(shown(6));

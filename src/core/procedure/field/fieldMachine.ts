@@ -1,15 +1,7 @@
 import { and, assign, setup, type SnapshotFrom } from 'xstate';
-import type { TaskId } from './observation.ts';
-import { TASK_ORDER, tasksBefore } from './tasks.ts';
-
-/** What the record of a task says once it is done. */
-export interface Done {
-  readonly step: number;
-  /** The first task of the chain that should have been done before and was not. */
-  readonly outOfOrderAfter: TaskId | null;
-}
-
-export type DoneTasks = Readonly<Record<TaskId, Done | null>>;
+import { nothingDone, withDone, type DoneTasks } from '../done.ts';
+import { FIELD_TASKS, type FieldTaskId } from '../observation.ts';
+import { tasksBefore } from './tasks.ts';
 
 /** Facts that carry the work on, each with the step at which it became true. */
 export type FieldEvent =
@@ -23,28 +15,20 @@ export type FieldEvent =
   | { readonly type: 'rubbish.cleared'; readonly step: number }
   | { readonly type: 'rubbish.appeared'; readonly step: number };
 
-const NOTHING_DONE = Object.fromEntries(TASK_ORDER.map((task) => [task, null])) as DoneTasks;
-
-/** The record after `task` was done at `step`: out of order if something of the chain before it was still open. */
-export function withDone(done: DoneTasks, task: TaskId, step: number): DoneTasks {
-  const missing = tasksBefore(task).find((before) => done[before] === null) ?? null;
-  return { ...done, [task]: { step, outOfOrderAfter: missing } };
-}
-
 const field = setup({
-  types: {} as { context: { done: DoneTasks }; events: FieldEvent },
+  types: {} as { context: { done: DoneTasks<FieldTaskId> }; events: FieldEvent },
   guards: {
     'the probe is still needed where it lies': ({ context }) => context.done.ready === null,
     'it was parked before there was a view': ({ context }) => context.done.view === null,
   },
   actions: {
-    'record as done': assign({ done: ({ context, event }, { task }: { task: TaskId }) => withDone(context.done, task, event.step) }),
-    'take back': assign({ done: ({ context }, { task }: { task: TaskId }) => ({ ...context.done, [task]: null }) }),
+    'record as done': assign({ done: ({ context, event }, { task }: { task: FieldTaskId }) => withDone(context.done, task, event.step, tasksBefore(task)) }),
+    'take back': assign({ done: ({ context }, { task }: { task: FieldTaskId }) => ({ ...context.done, [task]: null }) }),
   },
 });
 
-const record = (task: TaskId) => ({ type: 'record as done', params: { task } }) as const;
-const takeBack = (task: TaskId) => ({ type: 'take back', params: { task } }) as const;
+const record = (task: FieldTaskId) => ({ type: 'record as done', params: { task } }) as const;
+const takeBack = (task: FieldTaskId) => ({ type: 'take back', params: { task } }) as const;
 
 /**
  * The work on the field, one region per task, since nothing keeps a person from doing them in another order. Time is counted
@@ -52,7 +36,7 @@ const takeBack = (task: TaskId) => ({ type: 'take back', params: { task } }) as 
  */
 export const fieldMachine = field.createMachine({
   id: 'field',
-  context: { done: NOTHING_DONE },
+  context: { done: nothingDone(FIELD_TASKS) },
   type: 'parallel',
   states: {
     gel: {

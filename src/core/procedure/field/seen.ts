@@ -1,7 +1,7 @@
-import type { Side } from '../base/side.ts';
-import type { ItemKind, Scenario } from '../scenario/schema.ts';
+import type { Side } from '../../base/side.ts';
+import type { ItemKind, Scenario } from '../../scenario/schema.ts';
 import { CREEP_MPS, NEEDLE_AT_SITE_M } from './limits.ts';
-import type { FieldObservation } from './observation.ts';
+import type { FieldObservation } from '../observation.ts';
 
 /** What of one observation matters to the work, judged against the limits of the scenario. Plain JSON. */
 export interface Seen {
@@ -10,8 +10,10 @@ export interface Seen {
   readonly probeHeldBy: Side | null;
   /** In a hand and on the skin of the site. */
   readonly probeAtSite: boolean;
-  /** At the site and slow enough for a picture. */
+  /** At the site, coupled to the film and slow enough for a picture. */
   readonly probeSteady: boolean;
+  /** There while it is at the site with air under its face, and no picture can come. */
+  readonly uncoupled?: true;
   readonly probeLies: boolean;
   /** Nobody holds it, and it slides or is off the field. */
   readonly probeSlides: boolean;
@@ -33,7 +35,8 @@ export function see(o: FieldObservation, scenario: Scenario): Seen {
     anaesthetic: o.anaesthetic,
     probeHeldBy: o.probe.heldBy,
     probeAtSite,
-    probeSteady: probeAtSite && o.probe.speed <= scenario.tasks.steadySpeedMps,
+    probeSteady: probeAtSite && o.probe.coupled && o.probe.speed <= scenario.tasks.steadySpeedMps,
+    ...(probeAtSite && !o.probe.coupled ? { uncoupled: true } : {}),
     probeLies: o.probe.heldBy === null && o.probe.lyingOnField,
     probeSlides: o.probe.heldBy === null && !o.probe.lyingOnField && (o.probe.speed > CREEP_MPS || o.dropped.includes('probe')),
     needleHeldBy: o.needle.heldBy,

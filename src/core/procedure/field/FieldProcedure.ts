@@ -1,12 +1,13 @@
 import { initialTransition, transition } from 'xstate';
-import { assert } from '../base/assert.ts';
-import type { StateHash } from '../base/hash.ts';
-import type { Scenario } from '../scenario/schema.ts';
-import { fieldMachine, type DoneTasks, type FieldEvent, type FieldSnapshot } from './fieldMachine.ts';
+import { assert } from '../../base/assert.ts';
+import type { StateHash } from '../../base/hash.ts';
+import type { Scenario } from '../../scenario/schema.ts';
+import { taskReport, type DoneTasks } from '../done.ts';
+import { Hold, INTERRUPTION_S, type HoldState } from '../Hold.ts';
+import type { FieldObservation, FieldTaskId, Progress, TaskReport } from '../observation.ts';
+import { fieldMachine, type FieldEvent, type FieldSnapshot } from './fieldMachine.ts';
 import { hintFor } from './hints.ts';
-import { Hold, type HoldState } from './Hold.ts';
-import { ANAESTHETIC_ENOUGH, GEL_ENOUGH, INTERRUPTION_S, SLIDING_S } from './limits.ts';
-import type { FieldObservation, FieldProgress, TaskId, TaskReport } from './observation.ts';
+import { ANAESTHETIC_ENOUGH, GEL_ENOUGH, SLIDING_S } from './limits.ts';
 import { see, unseen, type Seen } from './seen.ts';
 import { isCritical, tasksOf } from './tasks.ts';
 
@@ -15,7 +16,7 @@ type Holds = Readonly<Record<'view' | 'park' | 'slide' | 'ready', Hold>>;
 interface Saved {
   readonly step: number;
   readonly value: FieldSnapshot['value'];
-  readonly done: DoneTasks;
+  readonly done: DoneTasks<FieldTaskId>;
   readonly holds: Readonly<Record<keyof Holds, HoldState>>;
   readonly stepsAtSite: number;
   readonly stepsSteady: number;
@@ -29,7 +30,7 @@ interface Saved {
  */
 export class FieldProcedure {
   private readonly scenario: Scenario;
-  private readonly tasks: readonly TaskId[];
+  private readonly tasks: readonly FieldTaskId[];
   private readonly holds: Holds;
   private machine: FieldSnapshot = initialTransition(fieldMachine)[0];
   private seen: Seen;
@@ -65,7 +66,7 @@ export class FieldProcedure {
     this.judgeRubbish();
   }
 
-  private get done(): DoneTasks {
+  private get done(): DoneTasks<FieldTaskId> {
     return this.machine.context.done;
   }
 
@@ -110,9 +111,9 @@ export class FieldProcedure {
   }
 
   /** Where the work stands after the last observation. */
-  get progress(): FieldProgress {
+  get progress(): Progress {
     const tasks = this.tasks.map((task) => this.report(task));
-    const current = tasks.find((task) => task.doneStep === null)?.task ?? 'finished';
+    const current = this.tasks.find((task) => this.done[task] === null) ?? 'finished';
     return {
       tasks,
       current,
@@ -122,19 +123,12 @@ export class FieldProcedure {
     };
   }
 
-  private report(task: TaskId): TaskReport {
-    const done = this.done[task];
-    return {
-      task,
-      critical: isCritical(task),
-      doneStep: done?.step ?? null,
-      outOfOrderAfter: done?.outOfOrderAfter ?? null,
-      progress: done === null ? this.shareOf(task) : 1,
-    };
+  private report(task: FieldTaskId): TaskReport {
+    return taskReport(task, isCritical(task), this.done[task], () => this.shareOf(task));
   }
 
   /** Part of an open task that is done, 0 to 1. */
-  private shareOf(task: TaskId): number {
+  private shareOf(task: FieldTaskId): number {
     switch (task) {
       case 'gel':
         return Math.min(1, this.seen.gel / GEL_ENOUGH);

@@ -4,8 +4,6 @@ export const GEL_ENOUGH = 0.5;
 export const ANAESTHETIC_ENOUGH = 0.8;
 /** Distance from the tip of the needle to the site within which the needle is at the site, in metres. */
 export const NEEDLE_AT_SITE_M = 0.03;
-/** A hold survives an interruption that is no longer than this, in seconds: about the time in which a person reacts. */
-export const INTERRUPTION_S = 0.25;
 /** A parked probe that moves no faster creeps with the drape and has not slid off, in metres per second; it does not count as lying still either. */
 export const CREEP_MPS = 0.01;
 /** A probe that nobody holds and that slides or is off the field for longer than this has slid off, in seconds; setting it down takes less. */

@@ -1,8 +1,8 @@
-import type { ItemKind, Scenario } from '../scenario/schema.ts';
-import type { TaskId } from './observation.ts';
+import type { ItemKind, Scenario } from '../../scenario/schema.ts';
+import type { FieldTaskId } from '../observation.ts';
 import type { Seen } from './seen.ts';
 
-const ITEM_WORDS: Readonly<Record<ItemKind, string>> = { gelPacket: 'gel packet', syringe: 'syringe', needleSyringe: 'needle syringe', gauze: 'gauze' };
+const ITEM_WORDS: Readonly<Record<ItemKind, string>> = { gelPacket: 'gel packet', syringe: 'syringe', needleSyringe: 'needle syringe', gauze: 'gauze', band: 'band', gelBottle: 'gel bottle' };
 
 /** What a hint is made from: the scene, and whether the parked probe slid off. */
 export interface HintView {
@@ -12,14 +12,14 @@ export interface HintView {
 }
 
 /** One line for the operator on what to do now, as a calm colleague would say it. */
-export function hintFor(current: TaskId | 'finished', view: HintView): string {
+export function hintFor(current: FieldTaskId | 'finished', view: HintView): string {
   const lost = current === 'finished' ? undefined : NEEDED[current].find((thing) => view.seen.lost.includes(thing));
   if (lost === undefined) return HINTS[current](view);
   return lost === 'probe' ? 'The probe is off the field. Stop and have its sheath replaced.' : `The ${ITEM_WORDS[lost]} is off the field. Have it replaced.`;
 }
 
 /** What a task cannot be done without. */
-const NEEDED: Readonly<Record<TaskId, readonly ('probe' | ItemKind)[]>> = {
+const NEEDED: Readonly<Record<FieldTaskId, readonly ('probe' | ItemKind)[]>> = {
   gel: ['gelPacket'],
   view: ['probe'],
   park: ['probe'],
@@ -28,9 +28,10 @@ const NEEDED: Readonly<Record<TaskId, readonly ('probe' | ItemKind)[]>> = {
   rubbish: [],
 };
 
-const HINTS: Readonly<Record<TaskId | 'finished', (view: HintView) => string>> = {
+const HINTS: Readonly<Record<FieldTaskId | 'finished', (view: HintView) => string>> = {
   gel: ({ seen }) => (seen.gel > 0 ? 'A little more gel on the site.' : 'Take the gel packet and put gel on the site.'),
   view: ({ seen }) => {
+    if (seen.uncoupled) return 'No picture: there is air under the face of the probe. Stroke it away.';
     if (seen.probeSteady) return 'Good picture. Hold it just there.';
     return seen.probeAtSite ? 'You are there. Now keep the probe still.' : 'Set the probe on the gel and hold the picture still.';
   },

@@ -1,0 +1,14 @@
+import type { RequestId } from '../../core/commands/command.ts';
+import type { Scenario } from '../../core/scenario/schema.ts';
+import { loadsSheath } from '../../core/scenario/station.ts';
+import { REQUEST_KEYS, type RequestKey } from '../input/keyMap.ts';
+
+const THERE: Readonly<Record<NonNullable<RequestKey['needs']>, (scenario: Scenario) => boolean>> = {
+  sheath: loadsSheath,
+  packets: ({ items }) => items.some(({ spare }) => spare),
+};
+
+/** What the assistant can be asked for in a run of the scenario. */
+export const requestsIn = (scenario: Scenario): readonly RequestKey[] => REQUEST_KEYS.filter(({ needs }) => needs === undefined || THERE[needs](scenario));
+
+export const canBeAsked = (request: RequestId, scenario: Scenario): boolean => requestsIn(scenario).some((one) => one.request === request);

@@ -1,0 +1,84 @@
+import { assert } from '../base/assert.ts';
+import type { StateHash } from '../base/hash.ts';
+import type { Scenario, StationName } from '../scenario/schema.ts';
+import { stationsOf } from '../scenario/station.ts';
+import { FieldProcedure } from './field/FieldProcedure.ts';
+import type { Observation, Progress } from './observation.ts';
+import { SheathProcedure } from './sheath/SheathProcedure.ts';
+
+/** The work of one station of a run. */
+interface StationWork {
+  observe(seen: Observation): void;
+  readonly progress: Progress;
+  snapshot(): unknown;
+  restore(snapshot: unknown): void;
+  hashInto(hash: StateHash): void;
+}
+
+const WORK: Readonly<Record<StationName, (scenario: Scenario) => StationWork>> = {
+  sheath: (scenario) => {
+    const procedure = new SheathProcedure(scenario);
+    return withSight(procedure, ({ sheath }) => {
+      assert(sheath !== null, 'the loading of the sheath is seen in every step');
+      procedure.observe(sheath);
+    });
+  },
+  field: (scenario) => {
+    const procedure = new FieldProcedure(scenario);
+    return withSight(procedure, ({ field }) => procedure.observe(field));
+  },
+};
+
+const withSight = (procedure: Omit<StationWork, 'observe'>, observe: StationWork['observe']): StationWork => ({
+  observe,
+  get progress() {
+    return procedure.progress;
+  },
+  snapshot: () => procedure.snapshot(),
+  restore: (snapshot) => procedure.restore(snapshot),
+  hashInto: (hash) => procedure.hashInto(hash),
+});
+
+/** The work of all stations of a run, each of which sees every step: what belongs to a later one may be done early. */
+export class Procedure {
+  private readonly stations: readonly StationWork[];
+
+  constructor(scenario: Scenario) {
+    this.stations = stationsOf(scenario).map((station) => WORK[station](scenario));
+  }
+
+  /** Takes what was seen in the next step. Throws when steps do not rise. */
+  observe(seen: Observation): void {
+    for (const station of this.stations) station.observe(seen);
+  }
+
+  /** Where the work stands after the last observation; the hint is that of the first station that is not done. */
+  get progress(): Progress {
+    const all = this.stations.map(({ progress }) => progress);
+    const { current, hint } = all.find((one) => one.current !== 'finished') ?? all[all.length - 1]!;
+    return {
+      tasks: all.flatMap(({ tasks }) => tasks),
+      current,
+      hint,
+      steadyShare: all.find(({ steadyShare }) => steadyShare !== null)?.steadyShare ?? null,
+      sharpsBinned: all.flatMap(({ sharpsBinned }) => sharpsBinned),
+    };
+  }
+
+  /** Plain JSON from which `restore` goes on as if nothing had been between. One station's stands alone, as in runs broken off before there were several. */
+  snapshot(): unknown {
+    const saved = this.stations.map((station) => station.snapshot());
+    return saved.length === 1 ? saved[0] : saved;
+  }
+
+  /** Takes a value of `snapshot` of a procedure of the same scenario. */
+  restore(snapshot: unknown): void {
+    const saved = this.stations.length === 1 ? [snapshot] : (snapshot as readonly unknown[]);
+    this.stations.forEach((station, k) => station.restore(saved[k]));
+  }
+
+  /** Mixes everything on which later steps depend. */
+  hashInto(hash: StateHash): void {
+    for (const station of this.stations) station.hashInto(hash);
+  }
+}

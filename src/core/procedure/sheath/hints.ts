@@ -1,0 +1,48 @@
+import type { Scenario } from '../../scenario/schema.ts';
+import type { SheathTaskId } from '../observation.ts';
+import { FACE_CLEAR, GATHERED_ENOUGH } from './limits.ts';
+import { isLaid, isTaken, type Seen } from './seen.ts';
+
+const OPEN_MOUTH = 'Take the sheath, and open its mouth with the other hand.';
+const GEL_IN = 'Sterile gel into the closed end: hold the packet over the mouth and squeeze.';
+const TORN = 'The film is torn. Stop and take a new sheath.';
+const TOO_LITTLE_GEL = 'Too little gel went in for a picture. Stop and take a new sheath.';
+
+/** One line for the operator on what to do now, as a calm colleague would say it. */
+export function sheathHint(current: SheathTaskId | 'finished', seen: Seen, scenario: Scenario): string {
+  return seen.torn && current !== 'finished' ? TORN : HINTS[current](seen, scenario);
+}
+
+/** Share of the asked length from which on the rest of the film is out of the operator's reach along the cord. */
+const TAIL_SHARE = 0.5;
+
+const HINTS: Readonly<Record<SheathTaskId | 'finished', (seen: Seen, scenario: Scenario) => string>> = {
+  gelInside: (seen) => {
+    if (seen.probe.inside) return TOO_LITTLE_GEL;
+    return opening(seen) ?? (seen.gelMl > 0 ? 'A little more sterile gel into the closed end.' : GEL_IN);
+  },
+  probeTaken: (seen) => {
+    const { probe } = seen;
+    if (isTaken(seen)) return 'You have it. Hold it like this for a moment.';
+    if (probe.inside) return probe.heldThrough === null ? 'Take hold of it through the film.' : 'Have the assistant let go.';
+    const closed = opening(seen);
+    if (closed !== null) return closed;
+    if (probe.overMouth) return 'Have it lowered into the mouth. Keep hands and film clear of it.';
+    return probe.withAssistant ? 'Hold the mouth open and keep still while the probe comes.' : 'Ask for the probe.';
+  },
+  covered: ({ coveredM }, { tasks }) => (coveredM < TAIL_SHARE * tasks.coveredM ? 'Draw the film along the cord.' : 'Ask the assistant to pull the tail.'),
+  airOut: ({ faceSpoiled }) => (faceSpoiled <= FACE_CLEAR ? 'The face is clear. See that it stays so.' : 'Stroke the air away from the face.'),
+  banded: ({ bands }) => {
+    if (bands.head) return 'A second band along the handle or cord.';
+    return bands.cord ? 'One more band, behind the head.' : 'A band behind the head, a second along the handle or cord.';
+  },
+  laidDown: (seen) => (isLaid(seen) ? 'Hands off the probe for a moment and see that it stays.' : 'Lay the probe on the field and see that it stays.'),
+  finished: () => 'All done. You can end the run.',
+};
+
+/** What is still to be done until the mouth of the sheath is open, or null. */
+function opening(seen: Seen): string | null {
+  if (seen.sheath === 'lying') return OPEN_MOUTH;
+  if (seen.sheath !== 'held') return null;
+  return seen.gathered < GATHERED_ENOUGH ? 'Gather the sheath before you open it: squeeze.' : 'Open its mouth with the other hand.';
+}

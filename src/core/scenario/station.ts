@@ -1,0 +1,7 @@
+import type { Scenario, StationName } from './schema.ts';
+
+/** The stations of a run in their order, the one in which it begins first. */
+export const stationsOf = ({ station, followedBy }: Pick<Scenario, 'station' | 'followedBy'>): readonly StationName[] => [station, ...followedBy];
+
+/** Whether a probe is sheathed in the run; else it lies sheathed on the field from the start. */
+export const loadsSheath = (scenario: Pick<Scenario, 'station' | 'followedBy'>): boolean => stationsOf(scenario).includes('sheath');

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { SHEATH_TASKS } from '../../../../src/core/procedure/observation.ts';
+import { loadedUpTo, SheathDriver } from './SheathDriver.ts';
+
+const EMPTY = 'Take the sheath, and open its mouth with the other hand.';
+
+describe('The hint follows what the hands do', () => {
+  it('from the folded sheath to the gel', () => {
+    new SheathDriver()
+      .expectHint(EMPTY)
+      .take().for(0.1).expectHint('Open its mouth with the other hand.')
+      .open().for(0.1).expectHint('Sterile gel into the closed end: hold the packet over the mouth and squeeze.')
+      .gel(2).for(0.1).expectHint('A little more sterile gel into the closed end.')
+      .gel(5).for(0.1).expectHint('Ask for the probe.');
+  });
+
+  it('by the gathering of a loose sheath', () => {
+    new SheathDriver({ sheath: { form: 'loose' } }).expectHint(EMPTY).take(0.3).for(0.1).expectHint('Gather the sheath before you open it: squeeze.').take(0.95).for(0.1).expectHint('Open its mouth with the other hand.');
+  });
+
+  it('does not take other gel for sterile gel', () => {
+    new SheathDriver().open().with({ otherGelMl: 9 }).for(0.1).expectHint('Sterile gel into the closed end: hold the packet over the mouth and squeeze.');
+  });
+
+  it('from the probe that is asked for to the probe in the hand', () => {
+    loadedUpTo('gelInside')
+      .expectHint('Ask for the probe.')
+      .bring(false).for(0.1).expectHint('Hold the mouth open and keep still while the probe comes.')
+      .take().for(0.1).expectHint('Open its mouth with the other hand.').open()
+      .bring().for(0.1).expectHint('Have it lowered into the mouth. Keep hands and film clear of it.')
+      .lower().for(0.1).expectHint('Take hold of it through the film.')
+      .holdThrough('right', true).for(0.1).expectHint('Have the assistant let go.')
+      .holdThrough().for(0.1).expectHint('You have it. Hold it like this for a moment.')
+      .for(0.5).expectHint('Draw the film along the cord.');
+  });
+
+  it('along the cord, over the face and to the bands', () => {
+    loadedUpTo('probeTaken')
+      .cover(0.39).for(0.1).expectHint('Draw the film along the cord.')
+      .cover(0.4).for(0.1).expectHint('Ask the assistant to pull the tail.')
+      .cover(0.8).for(0.1).expectHint('Stroke the air away from the face.')
+      .face(0.03).for(0.1).expectHint('The face is clear. See that it stays so.')
+      .for(1).expectHint('A band behind the head, a second along the handle or cord.')
+      .bands(true, false).for(0.1).expectHint('A second band along the handle or cord.')
+      .bands(false, true).for(0.1).expectHint('One more band, behind the head.')
+      .bands(true, true).for(0.1).expectHint('Lay the probe on the field and see that it stays.')
+      .lie().for(0.1).expectHint('Hands off the probe for a moment and see that it stays.')
+      .for(4).expectHint('All done. You can end the run.');
+  });
+
+  it('to a new sheath where this one is no good any more', () => {
+    for (const task of SHEATH_TASKS.slice(0, 5)) loadedUpTo(task).with({ torn: true }).for(0.1).expectHint('The film is torn. Stop and take a new sheath.');
+    new SheathDriver().open().gel(2).bring().for(0.1).lower().for(0.1).expectHint('Too little gel went in for a picture. Stop and take a new sheath.');
+  });
+
+  it('in one short line, always', () => {
+    for (const task of SHEATH_TASKS) expect(loadedUpTo(task).procedure.progress.hint).toMatch(/^[A-Z][^\n]{8,90}\.$/);
+  });
+});

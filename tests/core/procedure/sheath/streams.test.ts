@@ -1,0 +1,154 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { StateHash } from '../../../../src/core/base/hash.ts';
+import { SHEATH_TASKS, type Progress, type SheathObservation, type SheathTaskId } from '../../../../src/core/procedure/observation.ts';
+import { SheathProcedure } from '../../../../src/core/procedure/sheath/SheathProcedure.ts';
+import { sheathScenario } from './SheathDriver.ts';
+
+/** A short time on the field, so that random work completes something. */
+const SCENARIO = sheathScenario({ tasks: { parkedS: 1 } });
+
+/** Any scene at all, shown for some steps; one sheath throughout, so that work gets somewhere. */
+const stretch = fc.record({
+  steps: fc.integer({ min: 1, max: 250 }),
+  sheath: fc.constantFrom('on' as const, 'on' as const, 'on' as const, 'open' as const, 'held' as const),
+  gathered: fc.constantFrom(0, 0.5, 1),
+  gelMl: fc.constantFrom(1, 4, 5, 9),
+  otherGelMl: fc.constantFrom(0, 9),
+  probe: fc.record({ withAssistant: fc.boolean(), overMouth: fc.boolean(), inside: fc.boolean(), heldThrough: fc.constantFrom(null, null, 'left' as const, 'right' as const), lyingOnField: fc.boolean() }),
+  coveredM: fc.constantFrom(0, 0.5, 0.9),
+  coverableM: fc.constant(1.09),
+  endHeld: fc.boolean(),
+  faceSpoiled: fc.constantFrom(0, 0.05, 0.2, 0.4, 1),
+  bands: fc.record({ head: fc.boolean(), cord: fc.boolean() }),
+  torn: fc.constant(false),
+});
+const work = fc.array(stretch, { maxLength: 14 });
+type Work = typeof work extends fc.Arbitrary<infer T> ? T : never;
+
+/** The stretches of work step by step. */
+function streamOf(stretches: Work): SheathObservation[] {
+  let step = 0;
+  return stretches.flatMap(({ steps, ...scene }) => Array.from({ length: steps }, () => ({ ...scene, step: step++ })));
+}
+
+const hashOf = (procedure: SheathProcedure): string => {
+  const hash = new StateHash();
+  procedure.hashInto(hash);
+  return hash.digest();
+};
+const report = (progress: Progress, task: SheathTaskId) => progress.tasks.find((one) => one.task === task)!;
+const isDone = (progress: Progress, task: SheathTaskId): boolean => report(progress, task).doneStep !== null;
+const faultIf = (wrong: boolean, fault: string): string | null => (wrong ? fault : null);
+
+/** What a step did wrong, in words, or null. */
+type Check = (before: Progress, after: Progress, seen: SheathObservation) => string | null;
+
+/** Shows the stream and judges the progress before and after every step; the first fault found. */
+function along(stream: readonly SheathObservation[], check: Check): string | null {
+  const procedure = new SheathProcedure(SCENARIO);
+  let before = procedure.progress;
+  for (const seen of stream) {
+    procedure.observe(seen);
+    const after = procedure.progress;
+    const fault = check(before, after, seen);
+    if (fault !== null) return `step ${seen.step}: ${fault}`;
+    before = after;
+  }
+  return null;
+}
+
+const RUNS = { numRuns: 150, seed: 12 };
+const holdsAlways = (check: Check): void => fc.assert(fc.property(work, (stretches) => void expect(along(streamOf(stretches), check)).toBeNull()), RUNS);
+
+/** What must come before a task, said once more in other words: the chain, with three in the middle that go in any order. */
+const STAGE: Readonly<Record<SheathTaskId, number>> = { gelInside: 0, probeTaken: 1, covered: 2, airOut: 2, banded: 2, laidDown: 3 };
+
+describe('Whatever the hands do', () => {
+  it('a done task keeps its step and its order, but for air and laying down', () => {
+    holdsAlways((before, after) => {
+      const kept = before.tasks.filter((old) => old.doneStep !== null && old.task !== 'airOut' && old.task !== 'laidDown');
+      const changed = kept.find((old) => JSON.stringify(report(after, old.task as SheathTaskId)) !== JSON.stringify(old));
+      return faultIf(changed !== undefined, `${changed?.task} changed`);
+    });
+  });
+
+  it('air is taken back only by a spoiled face and before the probe is laid down', () => {
+    holdsAlways((before, after, seen) => {
+      if (!isDone(before, 'airOut') || isDone(after, 'airOut')) return null;
+      return faultIf(seen.faceSpoiled <= 0.3, 'taken back for nothing') ?? faultIf(isDone(before, 'laidDown'), 'taken back after laying down');
+    });
+  });
+
+  it('laying down is taken back only by a probe that nobody holds and that does not lie', () => {
+    holdsAlways((before, after, { probe }) => faultIf(isDone(before, 'laidDown') && !isDone(after, 'laidDown') && (probe.heldThrough !== null || probe.withAssistant || probe.lyingOnField), 'taken back for nothing'));
+  });
+
+  it('a task is done in the present step, out of order exactly if something of an earlier stage was open', () => {
+    holdsAlways((before, after, seen) => {
+      for (const one of after.tasks) {
+        const task = one.task as SheathTaskId;
+        if (one.doneStep === null || isDone(before, task)) continue;
+        const missing = SHEATH_TASKS.find((other) => STAGE[other] < STAGE[task] && !isDone(after, other)) ?? null;
+        if (one.doneStep !== seen.step || one.outOfOrderAfter !== missing) return `${task} recorded ${one.doneStep}, ${one.outOfOrderAfter}; missing ${missing}`;
+      }
+      return null;
+    });
+  });
+
+  it('progress lies between 0 and 1 and is 1 when done, and the current task is the first open one', () => {
+    holdsAlways((_, after) => {
+      const odd = after.tasks.find((one) => !(one.progress >= 0 && one.progress <= 1) || (one.doneStep !== null && one.progress !== 1));
+      const first = after.tasks.find((one) => one.doneStep === null)?.task ?? 'finished';
+      return faultIf(odd !== undefined, `${odd?.task} is at ${odd?.progress}`) ?? faultIf(after.current !== first, `current is ${after.current}`);
+    });
+  });
+
+  it('the probe is never taken while the assistant has it, and nothing that needs the sheath on the probe comes without', () => {
+    holdsAlways((before, after, { probe, sheath }) => {
+      const came = (task: SheathTaskId): boolean => !isDone(before, task) && isDone(after, task);
+      if (came('probeTaken') && (probe.withAssistant || probe.heldThrough === null || !probe.inside)) return 'taken from the assistant';
+      return faultIf(sheath !== 'on' && (['covered', 'airOut', 'banded', 'laidDown'] as const).some(came), 'done without the sheath');
+    });
+  });
+
+  it('all of this is judged on work that gets somewhere', () => {
+    const met = { probeTaken: 0, covered: 0, airOut: 0, banded: 0, laidDown: 0, airBack: 0, slid: 0, outOfOrder: 0 };
+    for (const stretches of fc.sample(work, RUNS)) {
+      along(streamOf(stretches), (before, after) => {
+        for (const task of ['probeTaken', 'covered', 'airOut', 'banded', 'laidDown'] as const) if (!isDone(before, task) && isDone(after, task)) met[task]++;
+        if (isDone(before, 'airOut') && !isDone(after, 'airOut')) met.airBack++;
+        if (isDone(before, 'laidDown') && !isDone(after, 'laidDown')) met.slid++;
+        if (after.tasks.some((one) => one.outOfOrderAfter !== null)) met.outOfOrder++;
+        return null;
+      });
+    }
+    for (const [what, times] of Object.entries(met)) expect(times, what).toBeGreaterThan(2);
+  });
+});
+
+describe('A snapshot', () => {
+  it('goes on exactly as the original, also through JSON, and does not change with it', () => {
+    fc.assert(
+      fc.property(work, fc.nat(), (stretches, cut) => {
+        const stream = streamOf(stretches);
+        const at = stream.length === 0 ? 0 : cut % stream.length;
+        const first = new SheathProcedure(SCENARIO);
+        stream.slice(0, at).forEach((seen) => first.observe(seen));
+        const snapshot = first.snapshot();
+        const text = JSON.stringify(snapshot);
+        const second = new SheathProcedure(SCENARIO);
+        second.restore(JSON.parse(text));
+        expect(hashOf(second)).toBe(hashOf(first));
+        for (const seen of stream.slice(at)) {
+          first.observe(seen);
+          second.observe(seen);
+        }
+        expect(second.progress).toEqual(first.progress);
+        expect(hashOf(second)).toBe(hashOf(first));
+        expect(JSON.stringify(snapshot)).toBe(text);
+      }),
+      RUNS,
+    );
+  });
+});
