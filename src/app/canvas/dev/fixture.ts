@@ -46,7 +46,8 @@ function handsOf(scenario: Scenario, name: FixtureName, torsoX: number): Record<
   return { right: hand(scenario, 'right', 'syringe', [-0.247, 1.19], -0.35, 'needle', torsoX), left: hand(scenario, 'left', 'probe', [0.035, 1.164], -0.06, 'probe', torsoX) };
 }
 
-function hand(scenario: Scenario, side: Side, pose: HandPose, [x, y]: Point, angle: number, holds: string | null, torsoX: number): HandPicture {
+/** A hand of the operator with its arm: the middle of the palm, the angle of the fingers. */
+export function hand(scenario: Scenario, side: Side, pose: HandPose, [x, y]: Point, angle: number, holds: string | null, torsoX: number): HandPicture {
   const c = (side === 'left' ? -1 : 1) * Math.cos(angle);
   const s = Math.sin(angle);
   const parts = ['fingers', 'palm', 'back', 'cuff', 'lowerSleeve', 'upperSleeve', 'outerSleeve'] as const;
@@ -75,7 +76,7 @@ function lying(kind: ItemPicture['kind'], x: number, name: FixtureName) {
 }
 
 /** Corners rounded off. */
-const rounded = (points: readonly Point[]): Point[] => refine(points.map(([x, y]): WidePoint => [x, y, 0]), 8).map(([x, y]): Point => [x, y]);
+export const rounded = (points: readonly Point[]): Point[] => refine(points.map(([x, y]): WidePoint => [x, y, 0]), 8).map(([x, y]): Point => [x, y]);
 
 function drapeOf(scenario: Scenario, side: Side): StrandPicture {
   const { linkM } = scenario.drape;
