@@ -19,6 +19,9 @@ export function blendPictures(previous: RoomPicture, current: RoomPicture, t: nu
     skinX: blendRow(previous.skinX, current.skinX, t),
     skinY: blendRow(previous.skinY, current.skinY, t),
     gelOnSite: mix(previous.gelOnSite, current.gelOnSite, t),
+    coveredM: mix(previous.coveredM, current.coveredM, t),
+    foldedM: mix(previous.foldedM, current.foldedM, t),
+    gelInSheathMl: mix(previous.gelInSheathMl, current.gelInSheathMl, t),
     outletX: mix(previous.outletX, current.outletX, t),
     outletY: mix(previous.outletY, current.outletY, t),
     levelX: blendRow(previous.levelX, current.levelX, t),
@@ -72,5 +75,5 @@ function blendItem(previous: ItemPicture | undefined, current: ItemPicture, t: n
 }
 
 function blendStrand(previous: StrandPicture | undefined, current: StrandPicture, t: number): StrandPicture {
-  return previous === undefined || previous === current ? current : { ...current, x: blendRow(previous.x, current.x, t), y: blendRow(previous.y, current.y, t) };
+  return previous?.id !== current.id || previous === current ? current : { ...current, x: blendRow(previous.x, current.x, t), y: blendRow(previous.y, current.y, t) };
 }

@@ -9,15 +9,16 @@ import { paintMachine, paintOutlet } from './art/machine.ts';
 import { paintNeckband, paintOperatorBody } from './art/operatorBody.ts';
 import { paintPatient } from './art/patient.ts';
 import { paintPole } from './art/pole.ts';
+import { paintHolderBefore } from './art/probeHolder.ts';
 import { paintRails } from './art/rails.ts';
 import { paintSkinSurface } from './art/skinSurface.ts';
 import { paintWall } from './art/wall.ts';
 import type { LayerName } from './drawingOrder.ts';
 import type { Frame } from './frame.ts';
 import { paintHandWithThing, paintSleeves } from './hand/paintArms.ts';
-import { paintLyingThings } from './items/lyingThings.ts';
+import { paintHangingProbe, paintLyingThings } from './items/lyingThings.ts';
 import { shift } from './pen/affine.ts';
-import { paintCordKept, paintDrapeEdges, paintDrapesFar } from './strands/keptStrands.ts';
+import { paintCordKept, paintDrapeEdges, paintDrapesFar, paintFolds, paintPocketBefore, paintPocketBehind } from './strands/keptStrands.ts';
 
 /** How each layer is drawn. */
 export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>> = {
@@ -49,14 +50,21 @@ export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>>
   },
   sleeves: paintSleeves,
   neckband: ({ pen, picture }) => paintNeckband(pen.in(shift(picture.torsoX, 0)), picture.scenario.operator),
+  pocketFar: paintPocketBehind,
+  hangingProbe: (frame) => {
+    paintHangingProbe(frame);
+    paintHolderBefore(frame.pen, frame.picture);
+  },
   cord: (frame) => {
     paintOutlet(frame.pen, frame.picture.outletX, frame.picture.outletY);
     paintCordKept(frame);
   },
+  pocketNear: paintPocketBefore,
   hands: (frame) => {
     // The active hand lies on top.
     for (const side of [...SIDES].sort((a) => (a === (frame.activeHand ?? 'right') ? 1 : -1))) paintHandWithThing(frame, side);
   },
+  foldOverFingers: paintFolds,
   labels: (frame) => {
     if (frame.named) frame.labels.paint(frame);
   },

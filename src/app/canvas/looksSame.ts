@@ -1,17 +1,30 @@
-import type { RoomPicture, StrandPicture } from '../../core/room/picture.ts';
+import type { AssistantPicture, ItemPicture, ProbeDress, RoomPicture, StrandPicture } from '../../core/room/picture.ts';
 
 /** Whether two pictures would be drawn alike; what lies at rest stays exactly where it is. */
 export function looksSame(a: RoomPicture, b: RoomPicture): boolean {
   if (a === b) return true;
   return a.scenario === b.scenario && a.torsoX === b.torsoX && a.gelOnSite === b.gelOnSite && a.outletX === b.outletX && a.outletY === b.outletY
+    && a.coveredM === b.coveredM && a.foldedM === b.foldedM && a.gelInSheathMl === b.gelInSheathMl && sameRow(a.fingersInFold, b.fingersInFold)
     && sameRow(a.skinX, b.skinX) && sameRow(a.skinY, b.skinY) && sameRow(a.levelY, b.levelY) && sameRow(a.skinSurfaces, b.skinSurfaces)
     && sameFields(a.hands.left, b.hands.left) && sameFields(a.hands.right, b.hands.right)
-    && a.items.length === b.items.length && a.items.every((item, i) => sameFields(item, b.items[i]!))
-    && a.strands.every((strand, i) => sameStrand(strand, b.strands[i]!))
+    && sameAssistant(a.assistant, b.assistant)
+    && a.items.length === b.items.length && a.items.every((item, i) => sameItem(item, b.items[i]!))
+    && a.strands.length === b.strands.length && a.strands.every((strand, i) => sameStrand(strand, b.strands[i]!))
     && sameMarks(a.marks, b.marks);
 }
 
-const sameStrand = (a: StrandPicture, b: StrandPicture): boolean => a === b || (sameRow(a.x, b.x) && sameRow(a.y, b.y) && sameRow(a.surfaces, b.surfaces));
+const sameStrand = (a: StrandPicture, b: StrandPicture): boolean => a === b || (a.id === b.id && sameRow(a.x, b.x) && sameRow(a.y, b.y) && sameRow(a.surfaces, b.surfaces));
+
+/** What the assistant is at is not drawn. */
+const sameAssistant = (a: AssistantPicture, b: AssistantPicture): boolean =>
+  a === b || (a.torsoX === b.torsoX && a.stoop === b.stoop && a.waits === b.waits && sameFields(a.hands.left, b.hands.left) && sameFields(a.hands.right, b.hands.right));
+
+const sameItem = (a: ItemPicture, b: ItemPicture): boolean => a === b || (sameDress(a.dress, b.dress) && sameFields({ ...a, dress: null }, { ...b, dress: null }));
+
+function sameDress(a: ProbeDress | null, b: ProbeDress | null): boolean {
+  if (a === null || b === null || a === b) return a === b;
+  return a.torn === b.torn && sameRow(a.bands, b.bands) && a.bubbles.length === b.bubbles.length && a.bubbles.every((bubble, i) => sameFields(bubble, b.bubbles[i]!));
+}
 
 function sameRow(a: ArrayLike<number | string>, b: ArrayLike<number | string>): boolean {
   if (a === b) return true;

@@ -147,7 +147,7 @@ const fixedMarks = ({ picture, markOf }: Frame): string =>
 /** All that sheets, rails, skin and level line depend on. */
 function fieldKey(frame: Frame): string {
   const { picture, markOf } = frame;
-  const sheets = picture.strands.filter(({ id }) => id !== 'cord').map((strand) => strandKey(strand, frame));
+  const sheets = picture.strands.filter(({ id }) => id === 'drape.left' || id === 'drape.right').map((strand) => strandKey(strand, frame));
   const skin = runsOf(picture.skinSurfaces, markOf).map(({ mark, to }) => `${mark}${to}`);
   const level = Array.from(picture.levelY, (y) => Math.round(y * 1000));
   return [sheets, skin, picture.gelOnSite.toFixed(2), level, picture.levelX[0], markOf(picture.fixed['rail.left']), markOf(picture.fixed['rail.right'])].join(' ');

@@ -4,7 +4,7 @@ import { swatch } from '../swatches.ts';
 
 const LOOKS: readonly ThumbnailLook[] = [
   { pose: 'syringe', side: 'right', holds: 'needleSyringe', marks: NO_MARKS, active: true },
-  { pose: 'probe', side: 'left', holds: 'probe', marks: { ...NO_MARKS, cuff: 'became' }, active: false },
+  { pose: 'probe', side: 'left', holds: 'probe', dress: { bands: [0.024, 0.124], bubbles: [], torn: false }, marks: { ...NO_MARKS, cuff: 'became' }, active: false },
   { pose: 'open', side: 'right', holds: null, marks: { ...NO_MARKS, back: 'became', palm: 'became' }, active: false },
   { pose: 'pinch', side: 'left', holds: 'gelPacket', marks: { ...NO_MARKS, fingers: 'became' }, active: true },
   { pose: 'pinch', side: 'right', holds: 'gauze', marks: NO_MARKS, active: false },

@@ -6,11 +6,14 @@ import { THING_SHAPES } from '../../../core/room/itemShapes.ts';
 import { HAND } from '../../../core/room/handShape.ts';
 import { atEqualSteps } from '../../../core/room/layPaths.ts';
 import { refine, type WidePoint } from '../pen/curves.ts';
-import type { HandPicture, HandPose, ItemPicture, RoomPicture, StrandPicture, SurfaceMark } from '../../../core/room/picture.ts';
+import type { HandPicture, HandPose, ItemPicture, ProbeDress, RoomPicture, StrandPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { skinKind } from '../../../core/room/skin.ts';
 import { scenarioSchema, type Scenario } from '../../../core/scenario/schema.ts';
 
 export type FixtureName = 'field' | 'marked' | 'open' | 'aside';
+
+/** Film as it should be on the probe: one band behind the head, one where the cord begins. */
+const DRESS: ProbeDress = { bands: [0.024, 0.124], bubbles: [], torn: false };
 
 /** The sheet as it lies over patient and rail, and the cord: centimetres, right side of the bed first. */
 const DRAPE_CM: readonly Point[] = [[-10.2, 108.4], [-12.6, 107.6], [-17, 104.4], [-20.4, 100.4], [-24, 97.2], [-29, 96.2], [-36, 99.4], [-41, 107], [-44.6, 116], [-47, 123.6], [-48.8, 125.3], [-50.6, 124.4], [-52, 119], [-52.4, 111], [-52.2, 98], [-52.4, 84], [-52.2, 60]];
@@ -30,7 +33,7 @@ export function makeFixture(name: FixtureName): RoomPicture {
     patientOutline: layout.hump.map(([x, y]) => [x, y + layout.mattress.top]),
     skinX: Float64Array.from(skin, ([x]) => x), skinY: Float64Array.from(skin, ([, y]) => y),
     skinSurfaces: skin.slice(1).map((_, i) => `skin:${i}`),
-    gelOnSite: name === 'open' ? 0 : 0.8, outletX: 1, outletY: 0.9,
+    gelOnSite: name === 'open' ? 0 : 0.8, coveredM: scenario.cord.coveredM, gelInSheathMl: 0, foldedM: 0, fingersInFold: [], outletX: 1, outletY: 0.9,
     levelX: Float64Array.of(-0.46, -0.36, -0.25, -0.2), levelY: Float64Array.of(1.06, 1.0, 0.99, 1.02),
     fixed: Object.fromEntries(['rail.left', 'rail.right', 'pole', 'machine', 'bed', 'floor', 'kitTable', 'tableEdge', 'bin', 'face', 'gownFront'].map((id) => [id, id])),
     marks,
@@ -43,7 +46,8 @@ function handsOf(scenario: Scenario, name: FixtureName, torsoX: number): Record<
   return { right: hand(scenario, 'right', 'syringe', [-0.247, 1.19], -0.35, 'needle', torsoX), left: hand(scenario, 'left', 'probe', [0.035, 1.164], -0.06, 'probe', torsoX) };
 }
 
-function hand(scenario: Scenario, side: Side, pose: HandPose, [x, y]: Point, angle: number, holds: string | null, torsoX: number): HandPicture {
+/** A hand of the operator with its arm: the middle of the palm, the angle of the fingers. */
+export function hand(scenario: Scenario, side: Side, pose: HandPose, [x, y]: Point, angle: number, holds: string | null, torsoX: number): HandPicture {
   const c = (side === 'left' ? -1 : 1) * Math.cos(angle);
   const s = Math.sin(angle);
   const parts = ['fingers', 'palm', 'back', 'cuff', 'lowerSleeve', 'upperSleeve', 'outerSleeve'] as const;
@@ -54,13 +58,14 @@ function hand(scenario: Scenario, side: Side, pose: HandPose, [x, y]: Point, ang
 function itemsOf(scenario: Scenario, name: FixtureName, hands: Record<Side, HandPicture>): ItemPicture[] {
   const kinds = [{ id: 'probe', kind: 'probe' as const, xM: scenario.probe.xM }, ...scenario.items];
   return kinds.map(({ id, kind, xM }): ItemPicture => {
+    const dress = kind === 'probe' ? DRESS : null;
     const surfaces = kind === 'syringe' || kind === 'needleSyringe' ? [`${id}:body`, `${id}:needle`] : [`${id}:body`];
     const holder = (['left', 'right'] as const).find((side) => hands[side].holds === id) ?? null;
-    if (holder === null) return { id, kind, surfaces, heldBy: null, gone: false, used: 0, ...lying(kind, xM, name) };
+    if (holder === null) return { id, kind, surfaces, dress, heldBy: null, gone: false, used: 0, ...lying(kind, xM, name) };
     const { x, y, c, s } = hands[holder];
     const turn = (holder === 'left' ? 1 : -1) * THING_SHAPES[kind].holdAngle;
     const [tc, ts] = [Math.cos(turn), Math.sin(turn)];
-    return { id, kind, surfaces, heldBy: holder, gone: false, used: 0, x: x + c * HAND.gripU, y: y + s * HAND.gripU, c: c * tc - s * ts, s: s * tc + c * ts };
+    return { id, kind, surfaces, dress, heldBy: holder, gone: false, used: 0, x: x + c * HAND.gripU, y: y + s * HAND.gripU, c: c * tc - s * ts, s: s * tc + c * ts };
   });
 }
 
@@ -71,7 +76,7 @@ function lying(kind: ItemPicture['kind'], x: number, name: FixtureName) {
 }
 
 /** Corners rounded off. */
-const rounded = (points: readonly Point[]): Point[] => refine(points.map(([x, y]): WidePoint => [x, y, 0]), 8).map(([x, y]): Point => [x, y]);
+export const rounded = (points: readonly Point[]): Point[] => refine(points.map(([x, y]): WidePoint => [x, y, 0]), 8).map(([x, y]): Point => [x, y]);
 
 function drapeOf(scenario: Scenario, side: Side): StrandPicture {
   const { linkM } = scenario.drape;

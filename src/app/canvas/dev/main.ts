@@ -5,9 +5,10 @@ import type { Framing } from '../framing.ts';
 import type { RoomPicture } from '../../../core/room/picture.ts';
 import { showCards } from './cards.ts';
 import { makeFixture, type FixtureName } from './fixture.ts';
+import { isSheathFixture, makeSheathFixture } from './sheathFixture.ts';
 import { playRun } from './liveRun.ts';
 
-/** Shows a fixture; `?scene=field|marked|open|aside|run|cards&seconds=4&framing=field|reach|room&renderer=canvas|webgl&shown=1`. */
+/** Shows a fixture; `?scene=field|marked|open|aside|run|cards|lying|overMouth|inside|drawing|banded|torn&seconds=4&framing=field|reach|room&renderer=canvas|webgl&shown=1&zoom=3&atX=640&atY=300`. */
 const query = new URLSearchParams(location.search);
 const shown = query.get('shown') === '1';
 const fixtureNamed = (name: string | null): FixtureName => (name === 'marked' || name === 'open' || name === 'aside' ? name : 'field');
@@ -15,8 +16,10 @@ const stage = await createStage(document.querySelector<HTMLElement>('#host')!, {
   renderer: (query.get('renderer') ?? 'canvas') as RendererChoice, reducedMotion: true,
 });
 const played = query.get('scene') === 'run' ? playRun(Number(query.get('seconds') ?? 4)) : [];
-const picture = played.at(-1) ?? makeFixture(fixtureNamed(query.get('scene')));
+const scene = query.get('scene');
+const picture = played.at(-1) ?? (isSheathFixture(scene) ? makeSheathFixture(scene) : makeFixture(fixtureNamed(scene)));
 stage.camera.fit((query.get('framing') ?? 'field') as Framing);
+if (query.has('zoom')) stage.camera.zoom(Number(query.get('zoom')), Number(query.get('atX')), Number(query.get('atY')));
 const draw = (previous = picture, current = picture, blend = 1): void => stage.draw(previous, current, blend, { activeHand: 'right', shown });
 draw();
 draw();

@@ -16,6 +16,17 @@ const SHOTS = [
   ['aside-1280', 1280, 720, 'scene=aside&framing=reach'],
   ['cards-1280', 1280, 720, 'scene=cards'],
   ['run-1280', 1280, 720, 'scene=run&shown=1'],
+  ['sheath-lying-1600', 1600, 900, 'scene=lying&framing=room'],
+  ['sheath-table-1280', 1280, 720, 'scene=lying&framing=reach&zoom=3&atX=300&atY=400'],
+  ['sheath-holder-1280', 1280, 720, 'scene=lying&framing=reach&zoom=3&atX=1130&atY=260'],
+  ['sheath-overMouth-1280', 1280, 720, 'scene=overMouth'],
+  ['sheath-overMouth-reach-1600', 1600, 900, 'scene=overMouth&framing=reach'],
+  ['sheath-inside-1280', 1280, 720, 'scene=inside&shown=1'],
+  ['sheath-drawing-1280', 1280, 720, 'scene=drawing'],
+  ['sheath-drawing-reach-1600', 1600, 900, 'scene=drawing&framing=reach&shown=1'],
+  ['sheath-banded-1280', 1280, 720, 'scene=banded'],
+  ['sheath-torn-1280', 1280, 720, 'scene=torn&shown=1'],
+  ['sheath-torn-near-1280', 1280, 720, 'scene=torn&zoom=2.6&atX=670&atY=420'],
 ];
 
 const server = await createServer({ root: new URL('.', import.meta.url).pathname, configFile: false, logLevel: 'error', server: { port: 5391, hmr: false, watch: null, fs: { allow: ['/'] } }, optimizeDeps: { include: ['pixi.js', 'pixi.js/unsafe-eval', 'zod'] }, cacheDir: '/tmp/canvas-dev-cache' });

@@ -1,7 +1,10 @@
 import type { Side } from '../../../core/base/side.ts';
-import type { HandPose, ItemPicture, RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
+import type { HandPose, ItemPicture, ProbeDress, RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { marksOf } from '../art/marks.ts';
+import { paintLooseBand } from '../items/band.ts';
+import { paintGelBottle } from '../items/gelBottle.ts';
 import { paintProbe } from '../items/probe.ts';
+import { paintSheathRoll } from '../items/sheathRoll.ts';
 import { paintGauze, paintGelPacket } from '../items/softItems.ts';
 import { paintSyringe } from '../items/syringe.ts';
 import { compose, scaling, shift, turning } from '../pen/affine.ts';
@@ -14,6 +17,8 @@ export interface ThumbnailLook {
   readonly side: Side;
   /** What the hand holds, or null. */
   readonly holds: ItemPicture['kind'] | null;
+  /** What covers a held probe; null while it is bare and for other things. */
+  readonly dress?: ProbeDress | null;
   readonly marks: HandDrawing['marks'];
   readonly thingMark?: SurfaceMark;
   readonly active: boolean;
@@ -45,7 +50,7 @@ export function drawHand(canvas: HTMLCanvasElement, picture: RoomPicture, side: 
   const width = canvas.clientWidth || canvas.width;
   const height = canvas.clientHeight || canvas.height;
   paintThumbnail(canvas, {
-    pose: hand.pose, side, holds: held?.kind ?? null, active: look.active, thingMark: markOf(held?.surfaces[0]),
+    pose: hand.pose, side, holds: held?.kind ?? null, dress: held?.dress ?? null, active: look.active, thingMark: markOf(held?.surfaces[0]),
     marks: { fingers: markOf(fingers), palm: markOf(palm), back: markOf(back), cuff: markOf(cuff) },
   }, width, height, density);
 }
@@ -65,11 +70,14 @@ function paintThumbnail(canvas: HTMLCanvasElement, look: ThumbnailLook, width: n
   });
 }
 
-function paintTool(pen: Pen, { holds, thingMark = 'sterile' }: ThumbnailLook, [x, y]: readonly [number, number]): void {
+function paintTool(pen: Pen, { holds, dress = null, thingMark = 'sterile' }: ThumbnailLook, [x, y]: readonly [number, number]): void {
   switch (holds) {
-    case 'probe': paintProbe(pen.in(shift(x, y - 8)), thingMark); break;
+    case 'probe': paintProbe(pen.in(shift(x, y - 8)), thingMark, dress); break;
     case 'gelPacket': paintGelPacket(pen.in(shift(x + 12, y + 10), turning(50)), 0, thingMark); break;
     case 'gauze': paintGauze(pen.in(shift(x + 14, y + 6), turning(35)), thingMark); break;
+    case 'band': paintLooseBand(pen.in(shift(x + 4, y + 2), turning(35)), thingMark); break;
+    case 'gelBottle': paintGelBottle(pen.in(shift(x + 6, y), turning(90)), 0, thingMark); break;
+    case 'sheathRoll': paintSheathRoll(pen.in(shift(x + 14, y + 6), turning(80)), thingMark); break;
     case 'syringe':
     case 'needleSyringe':
       paintSyringe(pen.in(shift(x, y), turning(22)), { needleMm: 34, full: 0.4, liquid: '#DCEBF0', barrelMark: thingMark, needleMark: thingMark });

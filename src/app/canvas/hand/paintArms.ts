@@ -2,6 +2,7 @@ import { SIDES, signOf, type Side } from '../../../core/base/side.ts';
 import type { ItemPicture } from '../../../core/room/picture.ts';
 import { paintSleeve, type SleeveMarks } from '../art/sleeve.ts';
 import type { Frame } from '../frame.ts';
+import { ITEM_REACH_M, itemLookKey } from '../items/itemLook.ts';
 import { paintItem } from '../items/paintItem.ts';
 import { applyTo, scaling, shift, type Affine } from '../pen/affine.ts';
 import type { Point } from '../pen/curves.ts';
@@ -14,9 +15,8 @@ const JOINT_IN_CM = 1.6;
 const JOINT_DOWN_CM = 3;
 /** Half width of a sleeve with its line, in centimetres. */
 const SLEEVE_MARGIN_CM = 8.2;
-/** Corners of what a hand covers, in millimetres of the drawn hand, and how far a thing reaches from its middle, in metres. */
+/** Corners of what a hand covers, in millimetres of the drawn hand. */
 const HAND_CORNERS: readonly Point[] = [[-85, -112], [200, -112], [200, 72], [-85, 72]];
-const THING_REACH_M = { probe: 0.115, gelPacket: 0.045, syringe: 0.1, needleSyringe: 0.115, gauze: 0.04 } as const;
 /** The angle of the cuff against the hand is drawn in steps of this many degrees. */
 const CUFF_STEP_DEG = 3;
 
@@ -77,13 +77,12 @@ const angleKey = (c: number, s: number): string => `${Math.round(c * 200)} ${Mat
 function thingKey({ markOf, camera }: Frame, held: ItemPicture | undefined, hand: { readonly x: number; readonly y: number }): string {
   if (held === undefined) return '';
   const px = (metres: number): number => Math.round(metres * camera.pxPerM);
-  return [held.id, px(held.x - hand.x), px(held.y - hand.y), angleKey(held.c, held.s), held.used.toFixed(2), ...held.surfaces.map(markOf)].join();
+  return [held.id, px(held.x - hand.x), px(held.y - hand.y), angleKey(held.c, held.s), itemLookKey(held, markOf)].join();
 }
 
 function reachOf(held: ItemPicture | undefined): Point[] {
   if (held === undefined) return [];
-  const reach = THING_REACH_M[held.kind];
-  const side = 0.03;
+  const { along: reach, across: side } = ITEM_REACH_M[held.kind];
   return [-1, 1].flatMap((along) => [-1, 1].map((across): Point => [
     held.x + along * reach * held.c - across * side * held.s, held.y + along * reach * held.s + across * side * held.c,
   ]));

@@ -2,7 +2,10 @@ import type { ItemPicture } from '../../../core/room/picture.ts';
 import type { MarkOf } from '../art/marks.ts';
 import type { Affine } from '../pen/affine.ts';
 import type { Pen } from '../pen/pen.ts';
+import { paintLooseBand } from './band.ts';
+import { paintGelBottle } from './gelBottle.ts';
 import { paintProbe } from './probe.ts';
+import { paintSheathRoll } from './sheathRoll.ts';
 import { paintGauze, paintGelPacket } from './softItems.ts';
 import { paintSyringe } from './syringe.ts';
 
@@ -17,9 +20,12 @@ export function paintItem(pen: Pen, item: ItemPicture, markOf: MarkOf): void {
   const mm = pen.in(itemFrame(item));
   const mark = markOf(item.surfaces[0]);
   switch (item.kind) {
-    case 'probe': paintProbe(mm.in(PROBE_FRAME), mark); break;
+    case 'probe': paintProbe(mm.in(PROBE_FRAME), mark, item.dress); break;
     case 'gelPacket': paintGelPacket(mm, item.used, mark); break;
+    case 'gelBottle': paintGelBottle(mm, item.used, mark); break;
     case 'gauze': paintGauze(mm, mark); break;
+    case 'band': paintLooseBand(mm, mark); break;
+    case 'sheathRoll': paintSheathRoll(mm, mark); break;
     case 'syringe':
     case 'needleSyringe':
       paintSyringe(mm, {

@@ -1,4 +1,4 @@
-import type { RoomPicture } from '../../../core/room/picture.ts';
+import type { ItemPicture, RoomPicture } from '../../../core/room/picture.ts';
 
 export type Align = 'left' | 'right' | 'centre';
 /** Where the words stand seen from the point they name, in CSS pixels (y down), and how they stand there. */
@@ -16,23 +16,23 @@ const ABOVE: readonly Offset[] = [[0, -34, 'centre'], [0, -58, 'centre']];
 const LEFT: readonly Offset[] = [[-44, 0, 'right'], [-44, 26, 'right'], [-44, -26, 'right']];
 const RIGHT: readonly Offset[] = [[44, 0, 'left'], [44, 26, 'left'], [44, -26, 'left']];
 
-/** What is named, most useful first. */
+type Add = (words: string, x: number, y: number, ...offsets: (readonly Offset[])[]) => void;
+
+/** What is named, most useful first. Of things of one kind the first one bears the name. */
 export function labelPlaces(picture: RoomPicture): LabelPlace[] {
-  const { room, operator, cord: cordSpec } = picture.scenario;
+  const { room, operator } = picture.scenario;
   const places: LabelPlace[] = [];
-  const add = (words: string, x: number, y: number, ...offsets: (readonly Offset[])[]): void => { places.push({ words, x, y, offsets: offsets.flat() }); };
+  const add: Add = (words, x, y, ...offsets) => {
+    if (!places.some((place) => place.words === words)) places.push({ words, x, y, offsets: offsets.flat() });
+  };
   const site = siteOf(picture);
   if (site !== null) add('site', site[0] - 0.03, site[1], [[-150, 22, 'right'], [-170, 40, 'right'], [-120, -40, 'right'], [150, 22, 'left']]);
-  const cord = picture.strands.find(({ id }) => id === 'cord');
-  if (cord !== undefined) {
-    const covered = Math.round(cordSpec.coveredM / cordSpec.linkM);
-    const bare = Math.min(cord.x.length - 1, covered + 12);
-    const film = Math.round(covered * 0.45);
-    if (covered > 4) add('sheathed cord', cord.x[film]!, cord.y[film]!, [[60, -120, 'left'], [60, -70, 'left'], [-60, -110, 'right'], [60, 60, 'left']]);
-    if (bare > covered) add('bare cord', cord.x[bare]!, cord.y[bare]!, [[46, -70, 'left'], [34, -24, 'left'], [-34, 20, 'right'], [50, 46, 'left'], [-40, -90, 'right']]);
-  }
-  for (const item of picture.items) {
-    if (item.kind === 'probe' && !item.gone) add('probe in its sheath', item.x - item.c * 0.05, item.y - item.s * 0.05, [[-30, -130, 'right'], [40, -120, 'left'], [-60, -70, 'right']]);
+  addCord(picture, add);
+  for (const item of picture.items) if (!item.gone) addItem(item, add);
+  const pocket = picture.strands.find(({ id }) => id === 'pocket');
+  if (pocket !== undefined) {
+    const k = Math.round(pocket.x.length * 0.66);
+    add('sheath', pocket.x[k]!, pocket.y[k]!, RIGHT, LEFT);
   }
   add('rail', -room.rails.xM, room.bed.mattressTopM + 0.04, LEFT, RIGHT);
   add('pole', room.pole.xM, Math.min(room.pole.topM - 0.1, 1.8), RIGHT);
@@ -42,6 +42,26 @@ export function labelPlaces(picture: RoomPicture): LabelPlace[] {
   add('assistant', picture.assistant.torsoX, 1.73 - picture.assistant.stoop, ABOVE);
   add('operator', picture.torsoX - 0.08, operator.faceM + 0.08, [[-46, -30, 'right']]);
   return places;
+}
+
+function addCord({ strands, scenario, coveredM }: RoomPicture, add: Add): void {
+  const cord = strands.find(({ id }) => id === 'cord');
+  if (cord === undefined) return;
+  const covered = Math.round(coveredM / scenario.cord.linkM);
+  const bare = Math.min(cord.x.length - 1, covered + 12);
+  const film = Math.round(covered * 0.45);
+  if (covered > 4) add('sheathed cord', cord.x[film]!, cord.y[film]!, [[60, -120, 'left'], [60, -70, 'left'], [-60, -110, 'right'], [60, 60, 'left']]);
+  if (bare > covered) add('bare cord', cord.x[bare]!, cord.y[bare]!, [[46, -70, 'left'], [34, -24, 'left'], [-34, 20, 'right'], [50, 46, 'left'], [-40, -90, 'right']]);
+}
+
+function addItem({ kind, dress, heldBy, x, y, c, s }: ItemPicture, add: Add): void {
+  switch (kind) {
+    case 'probe': add(dress === null ? 'probe' : 'probe in its sheath', x - c * 0.05, y - s * 0.05, [[-30, -130, 'right'], [40, -120, 'left'], [-60, -70, 'right']]); break;
+    case 'sheathRoll': add('sheath', x, y + (heldBy === null ? 0.01 : 0), ABOVE, [[0, 60, 'centre']]); break;
+    case 'band': if (heldBy === null) add('band', x, y, ABOVE, [[14, -52, 'left'], [0, 60, 'centre']]); break;
+    case 'gelBottle': add('gel bottle', x, y, LEFT, RIGHT); break;
+    default:
+  }
 }
 
 function siteOf({ skinX, skinY, scenario }: RoomPicture): readonly [number, number] | null {
