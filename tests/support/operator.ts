@@ -76,7 +76,8 @@ export class Operator {
   holds(side: Side): string | null {
     const { hold } = this.run.room.hands[side];
     if (!hold) return null;
-    return hold.kind === 'thing' ? this.run.room.scene.things[hold.thing]!.id : hold.strand;
+    if (hold.kind === 'thing') return this.run.room.scene.things[hold.thing]!.id;
+    return hold.kind === 'node' ? hold.strand : hold.kind;
   }
 
   /** Sends a command with the next step. */

@@ -99,7 +99,8 @@ export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
     points: loads ? hangingPath(scenario) : cordPath(scenario, layout, tailOfProbe(scenario, layout, sheets), sheets[cordSide]),
     massPerM: scenario.cord.massKgPerM, radius: scenario.cord.radiusM, radiusOnStatic: scenario.cord.radiusM + 2 * DRAPE_RADIUS_M,
     stiffnessN: CORD_STIFFNESS_N, bendingNm2: CORD_BENDING_NM2, friction: scenario.cord.friction, airDragPerS: 0.5,
-    linkM: scenario.cord.linkM, collides: GROUP.cord, collidesWith: GROUP.bed | GROUP.drape | GROUP.cord,
+    // Held up in a bight its two parts hang beside each other in depth.
+    selfCollide: !loads, linkM: scenario.cord.linkM, collides: GROUP.cord, collidesWith: GROUP.bed | GROUP.drape | GROUP.cord,
   });
   const sheath = loads ? { pocket: addPocket(world, scenario), roll: things.length - 1, holder: addHolder(world, scenario) } : null;
   const clip = scenario.cord.clipN > 0 && !loads ? addClip(world) : -1;

@@ -108,8 +108,8 @@ export class Assistant {
       if (this.errand) done = this.goOn(this.errand, sight);
       else if (loading) this.load(sight.step);
       else stepBody(this.state, this.scene.scenario.room.assistantXM, 0);
-      const comes = this.errand?.phase === 'coming' || this.bringing?.doing === 'coming';
-      const busy = [comes ? null : (this.errand?.arm ?? this.bringing?.arm ?? null), this.tail?.arm ?? null];
+      const comes = this.errand?.phase === 'coming';
+      const busy = [comes ? null : (this.errand?.arm ?? null), ...(this.bringing?.arms ?? []), this.tail?.arm ?? null];
       for (const side of SIDES) if (!busy.includes(side)) this.rest(side);
     }
     this.drive();
@@ -201,6 +201,7 @@ export class Assistant {
         return true;
       case 'pullTail':
         if (this.errand || tail.active || !tail.begin(bringing.arm)) this.said.push(REPLIES.noTail);
+        else bringing.freeBack();
         return true;
       case 'letGo':
         return inHand && bringing.letGo(step);

@@ -1,6 +1,6 @@
 import { length } from '../../base/portableMath.ts';
 import type { Rng } from '../../base/rng.ts';
-import type { Side } from '../../base/side.ts';
+import { otherSide, type Side } from '../../base/side.ts';
 import { secondsToSteps, STEP_SECONDS } from '../../base/time.ts';
 import { HAND } from '../handShape.ts';
 import { THING_SHAPES } from '../itemShapes.ts';
@@ -9,16 +9,32 @@ import type { Scene } from '../scene.ts';
 import { pointAt } from '../sheath/alongCord.ts';
 import { slideTo, takeCord, type CordGrip } from '../sheath/cordGrip.ts';
 import type { Sheath } from '../sheath/Sheath.ts';
-import { restOf, stanceFor, stepBody, stepLimb, type AssistantState } from './assistantBody.ts';
+import { ASSISTANT, restOf, stepBody, stepLimb, type AssistantState } from './assistantBody.ts';
 import { cordWay } from './cordPlace.ts';
 import { alongReach, planReach, shareOf, type ReachPath } from './reachPath.ts';
 
 /** Where the cord is taken beside the holder, and how far behind the probe it is held when it hangs (m); common practice. */
 const TAKEN_AT_M = 0.06;
-const HELD_AT_M = 0.22;
+const HELD_AT_M = 0.25;
 /** Where it is held clear once the operator has the probe (m from the probe), and how much of that is straight. */
 const CLEAR_AT_M = 0.42;
 const STRAIGHT = 0.94;
+/** How far the fingertips are from the shoulder of a nearly straight arm, how near the body comes, and how far below the shoulder it reaches without bending down (m). */
+const OUTSTRETCHED_M = 0.55;
+const NEAR_M = 0.3;
+const LOW_M = 0.27;
+/** The other hand: how far behind the first it takes the cord, where it carries the rest, beside the middle of the body and how high, and how much longer than straight the cord between the hands is (m). */
+const BEHIND_M = 0.08;
+const BACK_ASIDE_M = 0.05;
+const BACK_Y_M = 1.3;
+const BIGHT = 1.08;
+/** Cord next to the outlet that no hand takes (m). */
+const END_M = 0.1;
+/** How nearly straight a guided cord is, and the pull at the probe from which it hangs (N). */
+const GUIDED = 0.985;
+const HANGS_N = 0.6;
+/** Cord to spare while the hand climbs along it (m). */
+const LOOSE_M = 0.02;
 /** Cord that stays bare before the hand that holds it clear, and no hand goes higher than this (m). */
 const AHEAD_M = 0.16;
 const HIGHEST_M = 1.72;
@@ -50,6 +66,9 @@ interface State {
   readonly way: 1 | -1;
   path: ReachPath | null;
   grip: CordGrip | null;
+  /** The other hand carries the rest of the cord; null before it has it, or while it does something else. */
+  back: CordGrip | null;
+  backFree: boolean;
   goalX: number;
   goalY: number;
   /** How far the probe has been lowered, and what hung on the hand before (m, N). */
@@ -88,6 +107,12 @@ export class Bringing {
     return this.s?.arm ?? null;
   }
 
+  /** Arms that are at work. */
+  get arms(): readonly Side[] {
+    if (!this.s || this.s.phase === 'coming') return [];
+    return this.s.grip && !this.s.backFree ? [this.s.arm, otherSide(this.s.arm)] : [this.s.arm];
+  }
+
   get doing(): AssistantDoing | null {
     return this.s && DOING[this.s.phase];
   }
@@ -104,7 +129,7 @@ export class Bringing {
 
   begin(step: number): void {
     const way = cordWay(this.scene);
-    this.s = { phase: 'coming', arm: way > 0 ? 'right' : 'left', way, path: null, grip: null, goalX: 0, goalY: 0, loweredM: 0, weightN: 0, pullN: 0, slackM: 0, since: step };
+    this.s = { phase: 'coming', arm: way > 0 ? 'right' : 'left', way, path: null, grip: null, back: null, backFree: false, goalX: 0, goalY: 0, loweredM: 0, weightN: 0, pullN: 0, slackM: 0, since: step };
   }
 
   /** Told again to bring it: to where the mouth is now. */
@@ -143,9 +168,10 @@ export class Bringing {
     if (!s) return;
     if (s.phase === 'leaving') return this.goBack(s, step);
     if (s.grip) this.hold(s, step);
+    if (s.grip) this.carryRest(s);
     if (!this.s || this.s.phase === 'leaving') return;
     const [x, y] = this.aim(s);
-    const stance = stanceFor(x, y, s.way);
+    const stance = this.stance(s, x, y);
     stepBody(this.body, stance.x, stance.stoop);
     if (s.phase === 'coming') {
       if (Math.abs(stance.x - this.body.torsoX) < STANDS_M && this.body.stoop === stance.stoop) {
@@ -155,7 +181,7 @@ export class Bringing {
       }
       return;
     }
-    const [tx, ty] = s.path ? alongReach(s.path, step, x, y) : this.follow(s, x, y);
+    const [tx, ty] = s.path ? alongReach(s.path, step, x, y) : this.follow(s.arm, x, y);
     stepLimb(this.body, s.arm, tx, ty, false);
     const limb = this.body.limbs[s.arm];
     const there = s.path !== null && shareOf(s.path, step) >= 1 && length(limb.x - x, limb.y - y) < ARRIVED_M;
@@ -163,7 +189,7 @@ export class Bringing {
       s.grip = takeCord(scene.world, scene.cord, scene.scenario.cord.linkM, scene.assistantHands[s.arm], TIPS, TAKEN_AT_M);
       const { x: px, y: py } = this.probe();
       this.go('lifting', step, px, py + THING_SHAPES.probe.halfLength + HELD_AT_M * STRAIGHT);
-    } else if (s.phase === 'lifting' && there) {
+    } else if (s.phase === 'lifting' && there && s.back) {
       this.unhook();
       this.carry(step);
     } else if (s.phase === 'carrying' && there) {
@@ -173,12 +199,12 @@ export class Bringing {
   }
 
   save(): unknown {
-    return this.s && { ...this.s, grip: this.s.grip && { ...this.s.grip } };
+    return this.s && { ...this.s, grip: this.s.grip && { ...this.s.grip }, back: this.s.back && { ...this.s.back } };
   }
 
   restore(saved: unknown): void {
     const s = saved as State | null;
-    this.s = s && { ...s, grip: s.grip && { ...s.grip } };
+    this.s = s && { ...s, grip: s.grip && { ...s.grip }, back: s.back && { ...s.back } };
   }
 
   private enter(phase: Phase, step: number): void {
@@ -203,6 +229,52 @@ export class Bringing {
     this.go('carrying', step, mx + off, my + OVER_M + 2 * THING_SHAPES.probe.halfLength + HELD_AT_M);
   }
 
+  /** Far enough aside that the arm comes from the side, over the operator's arms. */
+  private stance(s: State, x: number, y: number): { readonly x: number; readonly stoop: number } {
+    const stoop = Math.max(0, ASSISTANT.shoulderM - y - LOW_M);
+    const up = y - ASSISTANT.shoulderM + stoop;
+    return { x: x + s.way * (Math.max(NEAR_M, Math.sqrt(Math.max(0, OUTSTRETCHED_M * OUTSTRETCHED_M - up * up))) + ASSISTANT.shoulderHalfWidthM), stoop };
+  }
+
+  /** Where the cord is held clear, from the probe: so far that the film does not come to the hand (m). */
+  private clearAt(): number {
+    const { cover, scenario } = this.scene;
+    return Math.min(scenario.cord.lengthM - END_M, Math.max(CLEAR_AT_M, cover.coveredM + AHEAD_M));
+  }
+
+  /** The other hand takes the cord behind the first and carries what is behind it, before the body. */
+  private carryRest(s: State): void {
+    const { scene, body } = this;
+    const { world, cord, scenario, assistantHands } = scene;
+    const { linkM, lengthM } = scenario.cord;
+    const arm = otherSide(s.arm);
+    const limb = body.limbs[arm];
+    if (s.backFree) return;
+    limb.inPlane = true;
+    const front = body.limbs[s.arm];
+    if (!s.back) {
+      const { x, y } = pointAt(world, cord, linkM, s.grip!.s + BEHIND_M);
+      stepLimb(body, arm, ...this.follow(arm, x, y), false);
+      if (length(limb.x - x, limb.y - y) < ARRIVED_M) s.back = takeCord(world, cord, linkM, assistantHands[arm], TIPS, s.grip!.s + BEHIND_M);
+      return;
+    }
+    stepLimb(body, arm, ...this.follow(arm, body.torsoX + s.way * BACK_ASIDE_M, BACK_Y_M), false);
+    const apart = length(front.x - limb.x, front.y - limb.y);
+    const wanted = Math.min(lengthM - END_M, s.grip!.s + Math.max(BEHIND_M, apart * BIGHT));
+    const most = RUN_MPS * STEP_SECONDS;
+    if (!slideTo(world, cord, linkM, assistantHands[arm], TIPS, s.back, s.back.s + Math.min(most, Math.max(-most, wanted - s.back.s)))) s.back = null;
+  }
+
+  /** The other hand lets go of the rest of the cord, since it is wanted elsewhere. */
+  freeBack(): void {
+    const { s } = this;
+    if (!s) return;
+    const { world, assistantHands } = this.scene;
+    if (s.back && world.holderOf(s.back.node) === assistantHands[otherSide(s.arm)]) world.releaseNode(s.back.node);
+    s.back = null;
+    s.backFree = true;
+  }
+
   /** Looks after the hold on the cord: lets it run to where it should be, lowers, feels. */
   private hold(s: State, step: number): void {
     const { scene } = this;
@@ -210,9 +282,10 @@ export class Bringing {
     const grip = s.grip!;
     s.pullN += (world.holdForce(grip.node) - s.pullN) * PULL_BLEND;
     let wanted = grip.s;
-    if (s.phase === 'lifting') wanted = TAKEN_AT_M + (HELD_AT_M - TAKEN_AT_M) * shareOf(s.path!, step);
-    if (s.phase === 'clear') wanted = Math.min(scenario.cord.lengthM - AHEAD_M, Math.max(CLEAR_AT_M, cover.coveredM + AHEAD_M));
+    if (s.phase === 'lifting') wanted = Math.min(HELD_AT_M, this.fromTail(s) + LOOSE_M);
     const most = RUN_MPS * STEP_SECONDS;
+    // Loosened fingers guide the cord: it runs through them as the hand goes, and as fast as it falls when something hangs on it.
+    if (s.phase === 'clear' && grip.s < this.clearAt()) wanted = Math.min(this.clearAt(), Math.max(this.fromTail(s) / GUIDED, world.endTensions(cord).first > HANGS_N ? grip.s + most : 0));
     const to = grip.s + Math.min(most, Math.max(0, wanted - grip.s));
     if (s.phase === 'lowering') this.lowerOn(s, step);
     const waits = scenario.assistant.letsGoAfterS;
@@ -241,14 +314,14 @@ export class Bringing {
   private clearOf(s: State): readonly [number, number] {
     const { world, cord } = this.scene;
     const first = world.strandStart(cord);
-    const far = Math.max(0.1, s.grip!.s * STRAIGHT - s.slackM);
+    const far = Math.max(0.1, this.clearAt() * STRAIGHT - s.slackM);
     const up = Math.min(far * UPRIGHT, Math.max(0.05, HIGHEST_M - world.y[first]!));
     return [world.x[first]! + s.way * Math.sqrt(Math.max(0, far * far - up * up)), world.y[first]! + up];
   }
 
   /** Toward a goal that moves, no faster than a hand that holds something still. */
-  private follow(s: State, x: number, y: number): readonly [number, number] {
-    const limb = this.body.limbs[s.arm];
+  private follow(arm: Side, x: number, y: number): readonly [number, number] {
+    const limb = this.body.limbs[arm];
     const far = length(x - limb.x, y - limb.y);
     const share = Math.min(1, (FOLLOW_MPS * STEP_SECONDS) / Math.max(far, 1e-9));
     return [limb.x + (x - limb.x) * share, limb.y + (y - limb.y) * share];
@@ -257,6 +330,14 @@ export class Bringing {
   private probe(): { readonly x: number; readonly y: number } {
     const { world, things } = this.scene;
     return { x: world.bodyX[things[0]!.body]!, y: world.bodyY[things[0]!.body]! };
+  }
+
+  /** From where the cord leaves the probe to the fingertips (m). */
+  private fromTail(s: State): number {
+    const { world, cord } = this.scene;
+    const first = world.strandStart(cord);
+    const { x, y } = this.body.limbs[s.arm];
+    return length(x - world.x[first]!, y - world.y[first]!);
   }
 
   /** Takes the probe out of its holder. */
@@ -269,6 +350,7 @@ export class Bringing {
     const s = this.s!;
     if (s.grip && this.scene.world.holderOf(s.grip.node) === this.scene.assistantHands[s.arm]) this.scene.world.releaseNode(s.grip.node);
     s.grip = null;
+    this.freeBack();
     s.path = this.plan(step, ...restOf(this.body, s.arm));
     this.enter('leaving', step);
   }

@@ -4,8 +4,8 @@ import { headShape, type HeadShape } from './headShape.ts';
 
 /** Film that the probe itself takes up, from its face to the beginning of the cord (m). */
 export const PROBE_FILM_M = 2 * THING_SHAPES.probe.halfLength;
-/** How deep the opened end of a folded sheath hangs before its folds (m): a hand's length more than the probe; common practice. */
-export const POCKET_M = 0.24;
+/** How deep the opened end of a folded sheath hangs before its folds (m): a little more than the probe; common practice. */
+export const POCKET_M = 0.2;
 /** Links of the opened sheath, half of them on either wall. */
 export const POCKET_LINKS = 32;
 /** Width of the fold that is turned back over the fingers at the mouth (m); common practice. */
