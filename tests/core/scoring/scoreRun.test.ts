@@ -87,9 +87,9 @@ describe('A score, worked out by hand', () => {
     const sheathed = SHEATH_TASKS.map((id, k) => ({ ...task(id, (k + 1) * 1200), critical: id === 'gelInside' || id === 'covered' }));
     const without = (left: string) => runWith({ tasks: sheathed.map((one) => (one.task === left ? { ...one, doneStep: null } : one)), steadyShare: null });
     expect(scoreRun(runWith({ tasks: sheathed, steadyShare: null }), scenarioWith()).verdict).toBe('met');
-    expect(scoreRun(without('gelInside'), scenarioWith({ standard: 0 })).verdict).toBe('notMet');
+    expect(scoreRun(without('gelInside'), scenarioWith({ standard: 0 })).verdict).toBe('notYet');
     expect(scoreRun(without('banded'), scenarioWith({ standard: 0 })).verdict).toBe('met');
-    expect(scoreRun(without('banded'), scenarioWith({ standard: 0, alsoCritical: ['banded'] })).verdict).toBe('notMet');
+    expect(scoreRun(without('banded'), scenarioWith({ standard: 0, alsoCritical: ['banded'] })).verdict).toBe('notYet');
   });
 
   it('shares 10 points of handling out as 3 clearance, 3 drift, 4 drops', () => {
