@@ -1,5 +1,7 @@
 import type { RunFile } from '../../core/recording/recording.ts';
 import { dateText } from '../parts/dateText.ts';
+import { capital } from '../parts/sentence.ts';
+import { stationWords } from '../parts/stationWords.ts';
 import type { Services } from '../services.ts';
 import { paceWords } from './paceWords.ts';
 import type { VerificationState } from './useVerification.ts';
@@ -18,7 +20,7 @@ export function AboutRun({ services, file, verification }: AboutRunProps) {
     <section class="about-run">
       <h2>Recording</h2>
       <p class="small">
-        Begun {dateText(header.startedAt)}. Coaching {header.scenario.coaching}, {paceWords(file)}, seed {header.seed}, run {header.runId}.{file.result === null && ' Broken off before its end.'}
+        {capital(stationWords(header.scenario))}. Begun {dateText(header.startedAt)}. Coaching {header.scenario.coaching}, {paceWords(file)}, seed {header.seed}, run {header.runId}.{file.result === null && ' Broken off before its end.'}
         {header.resumedAt.length > 0 && ` Taken up again ${header.resumedAt.length === 1 ? 'once' : `${header.resumedAt.length} times`}.`}
       </p>
       {services.isSameSimulation(file) ? (

@@ -2,7 +2,7 @@ import type { Severity } from '../../core/ledger/break.ts';
 import { POLICY_TABLE } from '../../core/ledger/rules/policyTable.ts';
 import type { RemedyRow } from '../../core/ledger/rules/remedyRow.ts';
 import type { Rule } from '../../core/ledger/rules/rule.ts';
-import { rulesInForce } from '../../core/ledger/rules/ruleBook.ts';
+import { ruleById, rulesInForce } from '../../core/ledger/rules/ruleBook.ts';
 import { sourceWords } from '../../core/ledger/rules/sourceWords.ts';
 import type { StationId } from '../../core/ledger/rules/station.ts';
 import { triggerWords } from '../../core/ledger/rules/triggerWords.ts';
@@ -47,7 +47,10 @@ function fitsPolicy(rule: Rule, policy: string, judged: boolean): boolean {
 
 /** Rows of the remedies that the filter leaves. */
 export const filterRemedies = (rows: readonly RemedyRow[], { text, station }: Pick<RuleFilter, 'text' | 'station'>): readonly RemedyRow[] =>
-  rows.filter((row) => (station === '' || ('rules' in row.practised ? 'field' : row.practised.station) === station) && hasWords(remedyText(row), text));
+  rows.filter((row) => (station === '' || stationsOfRow(row).includes(station)) && hasWords(remedyText(row), text));
+
+/** Where a row can be practised: wherever one of its rules counts, or where it waits. */
+const stationsOfRow = ({ practised }: RemedyRow): readonly StationId[] => ('rules' in practised ? practised.rules.flatMap((id) => ruleById(id).stations) : [practised.station]);
 
 const ruleText = (rule: Rule): string =>
   [rule.id, rule.title, rule.statement, rule.severity, ...rule.triggers.map(triggerWords), ...rule.remedies.map((remedy) => REMEDY_ADVICE[remedy]), sourceWords(rule.source, rule.mark)].join(' ');

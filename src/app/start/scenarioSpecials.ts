@@ -1,14 +1,13 @@
 import { scenarioSchema, type Scenario } from '../../core/scenario/schema.ts';
-import { STATION_WORDS } from '../../core/ledger/rules/station.ts';
-import { stationsOf } from '../../core/scenario/station.ts';
 import { counted } from '../parts/sentence.ts';
+import { stationWords } from '../parts/stationWords.ts';
 
 const USUAL = scenarioSchema.parse({ format: 'sterile-field-scenario', version: 1, id: 'usual', title: 'Usual', summary: 'Usual', seed: 0, station: 'field' });
 
 /** What differs from the usual room, in a few words each. Events are counted, not told: they should come as a surprise. */
 export function scenarioSpecials(scenario: Scenario): readonly string[] {
   const { bed, rails } = scenario.room;
-  const specials: string[] = scenario.station === 'field' ? [] : [stationsOf(scenario).map((station) => STATION_WORDS[station].toLowerCase()).join(', then ')];
+  const specials: string[] = scenario.station === 'field' ? [] : [stationWords(scenario)];
   if (bed.headDownDeg > 0) specials.push(`head down ${bed.headDownDeg}°`);
   if (!rails.left.up || !rails.right.up) specials.push(!rails.left.up && !rails.right.up ? 'rails down' : 'one rail down');
   if (railTop(scenario) > railTop(USUAL)) specials.push('high rails');

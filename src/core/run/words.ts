@@ -35,10 +35,11 @@ export function heldWords(room: Room, ledger: Ledger, side: Side): { what: strin
   if (hold.kind === 'rim') return { what: 'the mouth of the sheath', state, broken };
   if (hold.kind === 'film') return { what: 'the open end of the sheath', state, broken };
   if (hold.kind === 'node') return { what: hold.strand === 'cord' ? 'the cord' : 'the drape', state, broken };
-  const { solid } = room.surfaces.slots.thing[hold.thing]!;
-  const id = room.surfaces.upper[solid]!;
+  const { slots, upper } = room.surfaces;
+  const id = upper[hold.kind === 'thing' ? slots.thing[hold.thing]!.solid : hold.kind === 'rim' ? slots.pocket : slots.end]!;
   const spoiled = ledger.isSpoiled(id) || ledger.stateOf(id) === 'unsterile';
-  return { what: room.surfaces.words(id), state: spoiled && !broken ? 'not sterile' : state, broken: broken || spoiled };
+  const what = hold.kind === 'thing' ? room.surfaces.words(id) : hold.kind === 'rim' ? 'the mouth of the sheath' : 'the open end of the sheath';
+  return { what, state: spoiled && !broken ? 'not sterile' : state, broken: broken || spoiled };
 }
 
 function shortWords(room: Room, id: string): string {

@@ -20,7 +20,7 @@ const NEEDED: Readonly<Record<StationName, Readonly<Partial<Record<ItemKind, num
 const IN_WORDS: readonly string[] = ['none', 'one', 'two'];
 
 /** Names that other things in the room bear. */
-const TAKEN: readonly string[] = ['probe', 'cord', 'drape', 'sheath', 'glove', 'gown', 'face', 'rail', 'pole', 'machine', 'bed', 'floor', 'kitTable', 'tableEdge', 'bin', 'patient', 'site', 'cover'];
+const TAKEN: readonly string[] = ['probe', 'bareProbe', 'cord', 'drape', 'sheath', 'sheathRoll', 'pocket', 'film', 'glove', 'gown', 'face', 'rail', 'pole', 'machine', 'bed', 'floor', 'kitTable', 'tableEdge', 'bin', 'patient', 'site', 'cover'];
 
 /** The things on the field and on the kit table: their names, whether the tasks can be done with them, and where they lie. */
 export function itemChecks(scenario: Scenario): readonly Problem[] {

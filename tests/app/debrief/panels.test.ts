@@ -88,5 +88,8 @@ describe('What is said of the run', () => {
     const picture = { hands: { left: hand('probe'), right: hand(null) }, items: [{ id: 'probe', kind: 'probe' }], marks: new Map([['f', 'became'], ['p', 'became']]) } as unknown as RoomPicture;
     expect(handWords(picture, 'left')).toBe('left hand: holds the probe; fingers and palm became unsterile');
     expect(handWords({ ...picture, marks: new Map() }, 'right')).toBe('right hand: empty; sterile');
+    const loading = { ...picture, hands: { left: hand('pocket'), right: hand('film') }, items: [{ id: 'roll', kind: 'sheathRoll' }], marks: new Map() } as unknown as RoomPicture;
+    expect([handWords(loading, 'left'), handWords(loading, 'right')]).toEqual(['left hand: holds the mouth of the sheath; sterile', 'right hand: holds the open end of the sheath; sterile']);
+    expect(handWords({ ...loading, hands: { ...loading.hands, left: { ...loading.hands.left, holds: 'roll' } } }, 'left')).toBe('left hand: holds the sheath; sterile');
   });
 });

@@ -28,7 +28,9 @@ describe('Narrowing the rule book', () => {
   });
 
   it('by station', () => {
-    expect(found({ station: 'field' })).toHaveLength(RULE_BOOK.length);
+    for (const station of ['sheath', 'field'] as const) expect(found({ station })).toEqual(RULE_BOOK.filter(({ stations }) => stations.includes(station)).map(({ id }) => id));
+    expect(found({ station: 'sheath' })).toContain('sheath-torn');
+    expect(found({ station: 'field' })).not.toContain('sheath-torn');
     expect(found({ station: 'setUp' })).toEqual([]);
   });
 
@@ -53,5 +55,7 @@ describe('Narrowing the remedies', () => {
     expect(rows('', 'gownAndGlove')).toEqual(['B03', 'B04']);
     expect(rows('', 'field')).toEqual(expect.arrayContaining(['B01', 'B02', 'B27', 'sheathTouched']));
     expect(rows('B22')).toEqual(['B22']);
+    expect(rows('B20', 'sheath')).toEqual(['B20']);
+    expect(rows('B20', 'field')).toEqual([]);
   });
 });

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { STEPS_PER_SECOND } from '../../../src/core/base/time.ts';
-import type { Observation } from '../../../src/core/procedure/observation.ts';
 import { Room } from '../../../src/core/room/room.ts';
 import { parseScenario } from '../../../src/core/scenario/parseScenario.ts';
 import { shippedScenarios } from './shipped.ts';
@@ -23,9 +22,10 @@ function leftAlone(text: string) {
 describe.each(Object.entries(shippedScenarios()))('With hands off, in %s', (_, text) => {
   const { scenario, facts, lastSecond, edges } = leftAlone(text);
 
-  it('the probe lies still on the field, or hangs bare in its holder, ready to be taken', () => {
-    const ready = ({ field, sheath }: Observation): boolean => (sheath ? field.probe.speed < 0.003 && sheath.sheath === 'lying' : field.probe.lyingOnField);
-    expect(lastSecond.filter((seen) => !ready(seen)).map((seen) => seen.field.probe.speed)).toEqual([]);
+  it('the probe lies still on the field, ready to be taken, or hangs bare at its machine', () => {
+    const atMachine = scenario.station === 'sheath';
+    expect(lastSecond.filter(({ field }) => field.probe.lyingOnField === atMachine || field.probe.heldBy !== null).map(({ field }) => field.probe.speed)).toEqual([]);
+    expect(lastSecond.filter(({ sheath }) => (sheath?.sheath ?? null) !== (atMachine ? 'lying' : null))).toEqual([]);
   });
 
   it('nothing falls, nothing is in the bin, and all of the rubbish is still there', () => {

@@ -72,6 +72,7 @@ const SENTENCES: Readonly<Record<string, readonly [kind: string, path: string, m
   'two items in one place': ['inconsistent', 'items[2].xM', 'items[2].xM is -0.28; allowed is 0.05 or more from items[0].xM, which is -0.3. Correct the file and open it again.'],
   'two items of one name': ['inconsistent', 'items[3].id', 'items[3].id is "gel" again; allowed is each name once. Correct the file and open it again.'],
   'an item with the name of the probe': ['inconsistent', 'items[2].id', 'items[2].id is "probe"; allowed is a name that no other thing in the room has. Correct the file and open it again.'],
+  'an item with the name of the folded sheath': ['inconsistent', 'items[2].id', 'items[2].id is "sheathRoll"; allowed is a name that no other thing in the room has. Correct the file and open it again.'],
   'no gel': ['inconsistent', 'items', 'items is a list without a gelPacket; allowed is one of them at least, because a task needs it. Correct the file and open it again.'],
   'a station after itself': ['inconsistent', 'followedBy[0]', 'followedBy[0] is "field"; allowed is another station than the one in which the run begins. Correct the file and open it again.'],
   'a station after that cannot follow': ['wrongField', 'followedBy[0]', 'followedBy[0] is "sheath"; allowed is "field". Correct the file and open it again.'],

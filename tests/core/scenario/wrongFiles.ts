@@ -82,6 +82,7 @@ export const FILES: Readonly<Record<string, string>> = {
   'two items in one place': fileWith({ items: [gel, anaesthetic, { ...needle, xM: -0.28 }] }),
   'two items of one name': fileWith({ items: [gel, anaesthetic, needle, { id: 'gel', kind: 'gauze', xM: 0.26 }] }),
   'an item with the name of the probe': fileWith({ items: [gel, anaesthetic, { ...needle, id: 'probe' }] }),
+  'an item with the name of the folded sheath': fileWith({ ...LOADING, items: [gelOnTable, bands[0]!, { ...bands[1]!, id: 'sheathRoll' }] }),
   'no gel': fileWith({ items: [anaesthetic, needle] }),
   'a station after itself': fileWith({ followedBy: ['field'] }),
   'a station after that cannot follow': fileWith({ ...LOADING, followedBy: ['sheath'] }),

@@ -52,6 +52,15 @@ describe('What to practise next', () => {
     expect(next(runWith(), [])).toEqual([]);
   });
 
+  it('comes from the station that was played, if that has something for the skill', () => {
+    const loading: Offer = { ...offer('loading', 'order'), station: 'sheath' };
+    const leftOut = runWith({ tasks: allTasks().map((one) => (one.task === 'park' ? task('park', null) : one)) });
+    const at = (station: 'sheath' | 'field'): string[] => practiseNext(scoreRun(leftOut, scenarioWith()), { scenarioId: 'other', station, seed: 7 }, [loading, ...OFFERS]).map(({ scenarioId }) => scenarioId);
+    expect([at('field'), at('sheath')]).toEqual([['calm'], ['loading']]);
+    const restless = practiseNext(scoreRun(runWith({ steadyShare: 0.2 }), scenarioWith()), { scenarioId: 'loading', station: 'sheath', seed: 7 }, [loading, ...OFFERS]);
+    expect(restless).toMatchObject([{ scenarioId: 'calm', station: 'field' }]);
+  });
+
   it('comes as a link that the page understands', () => {
     expect(exerciseLink({ ...next(runWith())[0]!, seed: 42 })).toBe('?scenario=calm&seed=42');
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { SHEATH_TASKS, type TaskReport } from '../../../src/core/procedure/observation.ts';
 import type { ScoreLine, VerdictReason } from '../../../src/core/scoring/score.ts';
 import { missingForScore, scoreOf, scoreRun } from '../../../src/core/scoring/scoreRun.ts';
 import type { RunResult } from '../../../src/core/run/result.ts';
@@ -72,6 +73,23 @@ describe('A score, worked out by hand', () => {
   it('takes 30 × 2/32 for a needle in the rubbish bin', () => {
     expect(points(runWith({ sharpsBinned: ['needle'] }))[1]).toBe(28.13);
     expect(line(runWith({ sharpsBinned: ['needle'] }), 'procedure', 'sharps').words).toContain('needle syringe');
+  });
+
+  it('of sheathing alone asks for no steady view and no sharps: 2 critical tasks of 6 and 4 of 4 weigh 28, one other left out costs 30 × 4/28', () => {
+    const sheathed = SHEATH_TASKS.map((id, k) => ({ ...task(id, (k + 1) * 1200), critical: id === 'gelInside' || id === 'covered' }));
+    const part = (tasks: readonly TaskReport[]) => scoreRun(runWith({ tasks, steadyShare: null }), scenarioWith()).parts.find(({ id }) => id === 'procedure')!;
+    expect(part(sheathed).points).toBe(30);
+    expect(part(sheathed).lines.map(({ id }) => id)).toEqual(SHEATH_TASKS.map((id) => `task.${id}`));
+    expect(part(sheathed.map((one) => (one.task === 'airOut' ? task('airOut', null) : one))).points).toBeCloseTo(30 - (30 * 4) / 28, 2);
+  });
+
+  it('of sheathing counts a missing critical task whatever the total, and others where the rubric says so', () => {
+    const sheathed = SHEATH_TASKS.map((id, k) => ({ ...task(id, (k + 1) * 1200), critical: id === 'gelInside' || id === 'covered' }));
+    const without = (left: string) => runWith({ tasks: sheathed.map((one) => (one.task === left ? { ...one, doneStep: null } : one)), steadyShare: null });
+    expect(scoreRun(runWith({ tasks: sheathed, steadyShare: null }), scenarioWith()).verdict).toBe('met');
+    expect(scoreRun(without('gelInside'), scenarioWith({ standard: 0 })).verdict).toBe('notYet');
+    expect(scoreRun(without('banded'), scenarioWith({ standard: 0 })).verdict).toBe('met');
+    expect(scoreRun(without('banded'), scenarioWith({ standard: 0, alsoCritical: ['banded'] })).verdict).toBe('notYet');
   });
 
   it('shares 10 points of handling out as 3 clearance, 3 drift, 4 drops', () => {

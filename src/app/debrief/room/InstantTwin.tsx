@@ -25,8 +25,10 @@ export function handWords(picture: RoomPicture, side: Side): string {
 
 const markOf = ({ marks }: RoomPicture, surface: string): SurfaceMark => marks.get(surface) ?? 'sterile';
 
+/** What can be held that is no thing by itself. */
+const PARTS: Readonly<Record<string, string>> = { cord: 'cord', pocket: 'mouth of the sheath', film: 'open end of the sheath' };
+
 function thingWords({ items }: RoomPicture, id: string): string {
-  if (id === 'cord') return 'cord';
   const kind = items.find((item) => item.id === id)?.kind;
-  return kind === undefined ? 'drape' : THING_WORDS[kind];
+  return kind === undefined ? (PARTS[id] ?? 'drape') : THING_WORDS[kind];
 }

@@ -26,7 +26,7 @@ export function ZoneLayer({ sight }: { readonly sight: RoomSight }) {
           <ZoneWords x={16} y={sightY - 8} words="above this line a hand is out of sight" />
         </>
       )}
-      {picture.strands.filter(({ id }) => id !== 'cord').map((strand) => {
+      {picture.strands.filter(({ id }) => id.startsWith('drape')).map((strand) => {
         const margin = marginOf(strand, room.rails.xM, policy.marginM);
         if (margin.length < 2) return null;
         const points = margin.map(([x, y]) => onScreen(sight, x, y));

@@ -1,6 +1,8 @@
 import type { Verification } from '../../../core/recording/verifyRun.ts';
 import { durationText } from '../../parts/clockText.ts';
 import { dateText } from '../../parts/dateText.ts';
+import { capital } from '../../parts/sentence.ts';
+import { stationWords } from '../../parts/stationWords.ts';
 import { paceWords } from '../paceWords.ts';
 import { secondsAt } from '../reportFacts.ts';
 import type { ReportView } from '../reportView.ts';
@@ -18,6 +20,7 @@ export function PrintIdentity({ view, sameSimulation, verification }: PrintIdent
   const resumed = header.resumedAt.length > 0 ? `, taken up again ${header.resumedAt.length} ×` : '';
   const facts: readonly (readonly [string, string])[] = [
     ['Scenario', `${header.scenario.title} (${header.scenario.id}, ${header.scenarioHash})`],
+    ['Work', capital(stationWords(header.scenario))],
     ['Run', header.runId],
     ['Begun', dateText(header.startedAt)],
     ['Duration', `${durationText(secondsAt(steps))}${resumed}${result === null ? ', broken off' : ''}`],

@@ -1,7 +1,7 @@
 import type { Scenario } from '../../scenario/schema.ts';
 import type { SheathTaskId } from '../observation.ts';
 import { FACE_CLEAR, GATHERED_ENOUGH } from './limits.ts';
-import { isLaid, isTaken, type Seen } from './seen.ts';
+import { isLaid, isOn, isTaken, type Seen } from './seen.ts';
 
 const OPEN_MOUTH = 'Take the sheath, and open its mouth with the other hand.';
 const GEL_IN = 'Sterile gel into the closed end: hold the packet over the mouth and squeeze.';
@@ -21,22 +21,25 @@ const HINTS: Readonly<Record<SheathTaskId | 'finished', (seen: Seen, scenario: S
     if (seen.probe.inside) return TOO_LITTLE_GEL;
     return opening(seen) ?? (seen.gelMl > 0 ? 'A little more sterile gel into the closed end.' : GEL_IN);
   },
-  probeTaken: (seen) => {
-    const { probe } = seen;
-    if (isTaken(seen)) return 'You have it. Hold it like this for a moment.';
-    if (probe.inside) return probe.heldThrough === null ? 'Take hold of it through the film.' : 'Have the assistant let go.';
-    const closed = opening(seen);
-    if (closed !== null) return closed;
-    if (probe.overMouth) return 'Have it lowered into the mouth. Keep hands and film clear of it.';
-    return probe.withAssistant ? 'Hold the mouth open and keep still while the probe comes.' : 'Ask for the probe.';
+  probeTaken: (seen) => (isTaken(seen) && isOn(seen) ? 'You have it. Hold it like this for a moment.' : putting(seen)),
+  covered: (seen, { tasks }) => {
+    if (!isOn(seen)) return putting(seen);
+    if (seen.coveredM >= TAIL_SHARE * tasks.coveredM) return 'Ask the assistant to pull the tail.';
+    return seen.endHeld ? 'Draw the film along the cord.' : 'Take the open end of the film, and draw it along the cord.';
   },
-  covered: ({ coveredM }, { tasks }) => (coveredM < TAIL_SHARE * tasks.coveredM ? 'Draw the film along the cord.' : 'Ask the assistant to pull the tail.'),
-  airOut: ({ faceSpoiled }) => (faceSpoiled <= FACE_CLEAR ? 'The face is clear. See that it stays so.' : 'Stroke the air away from the face.'),
-  banded: ({ bands }) => {
-    if (bands.head) return 'A second band along the handle or cord.';
-    return bands.cord ? 'One more band, behind the head.' : 'A band behind the head, a second along the handle or cord.';
+  airOut: (seen) => {
+    if (!isOn(seen)) return putting(seen);
+    return seen.faceSpoiled <= FACE_CLEAR ? 'The face is clear. See that it stays so.' : 'Stroke the air away from the face.';
   },
-  laidDown: (seen) => (isLaid(seen) ? 'Hands off the probe for a moment and see that it stays.' : 'Lay the probe on the field and see that it stays.'),
+  banded: (seen) => {
+    if (!isOn(seen)) return putting(seen);
+    if (seen.bands.head) return 'A second band along the handle or cord.';
+    return seen.bands.cord ? 'One more band, behind the head.' : 'A band behind the head, a second along the handle or cord.';
+  },
+  laidDown: (seen) => {
+    if (!isOn(seen)) return putting(seen);
+    return isLaid(seen) ? 'Hands off the probe for a moment and see that it stays.' : 'Lay the probe on the field and see that it stays.';
+  },
   finished: () => 'All done. You can end the run.',
 };
 
@@ -45,4 +48,15 @@ function opening(seen: Seen): string | null {
   if (seen.sheath === 'lying') return OPEN_MOUTH;
   if (seen.sheath !== 'held') return null;
   return seen.gathered < GATHERED_ENOUGH ? 'Gather the sheath before you open it: squeeze.' : 'Open its mouth with the other hand.';
+}
+
+/** What is still to be done until the sheath is on the probe and the probe in the operator's hand. */
+function putting(seen: Seen): string {
+  const { probe } = seen;
+  if (probe.inside && probe.heldThrough === null) return 'Take hold of it through the film.';
+  if (probe.inside) return probe.withAssistant ? 'Have the assistant let go.' : 'Bring the face all the way into the closed end.';
+  const closed = opening(seen);
+  if (closed !== null) return closed;
+  if (probe.overMouth) return 'Have it lowered into the mouth. Keep hands and film clear of it.';
+  return probe.withAssistant ? 'Hold the mouth open and keep still while the probe comes.' : 'Ask for the probe.';
 }

@@ -22,6 +22,7 @@ const STRAIGHT = 0.94;
 /** How far the fingertips are from the shoulder of a nearly straight arm, how near the body comes, and how far below the shoulder it reaches without bending down (m). */
 const OUTSTRETCHED_M = 0.55;
 const NEAR_M = 0.3;
+const AT_HOLDER_M = 0.12;
 const LOW_M = 0.27;
 /** The other hand: how far behind the first it takes the cord, where it carries the rest, beside the middle of the body and how high, and how much longer than straight the cord between the hands is (m). */
 const BEHIND_M = 0.08;
@@ -233,7 +234,10 @@ export class Bringing {
   private stance(s: State, x: number, y: number): { readonly x: number; readonly stoop: number } {
     const stoop = Math.max(0, ASSISTANT.shoulderM - y - LOW_M);
     const up = y - ASSISTANT.shoulderM + stoop;
-    return { x: x + s.way * (Math.max(NEAR_M, Math.sqrt(Math.max(0, OUTSTRETCHED_M * OUTSTRETCHED_M - up * up))) + ASSISTANT.shoulderHalfWidthM), stoop };
+    // At the holder both hands are needed close to each other.
+    const atHolder = s.phase === 'coming' || s.phase === 'reaching' || s.phase === 'lifting';
+    const aside = atHolder ? AT_HOLDER_M : Math.max(NEAR_M, Math.sqrt(Math.max(0, OUTSTRETCHED_M * OUTSTRETCHED_M - up * up)));
+    return { x: x + s.way * (aside + ASSISTANT.shoulderHalfWidthM), stoop };
   }
 
   /** Where the cord is held clear, from the probe: so far that the film does not come to the hand (m). */
@@ -278,7 +282,7 @@ export class Bringing {
   /** Looks after the hold on the cord: lets it run to where it should be, lowers, feels. */
   private hold(s: State, step: number): void {
     const { scene } = this;
-    const { world, cord, scenario, cover } = scene;
+    const { world, cord, scenario } = scene;
     const grip = s.grip!;
     s.pullN += (world.holdForce(grip.node) - s.pullN) * PULL_BLEND;
     let wanted = grip.s;
@@ -286,7 +290,7 @@ export class Bringing {
     const most = RUN_MPS * STEP_SECONDS;
     // Loosened fingers guide the cord: it runs through them as the hand goes, and as fast as it falls when something hangs on it.
     if (s.phase === 'clear' && grip.s < this.clearAt()) wanted = Math.min(this.clearAt(), Math.max(this.fromTail(s) / GUIDED, world.endTensions(cord).first > HANGS_N ? grip.s + most : 0));
-    const to = grip.s + Math.min(most, Math.max(0, wanted - grip.s));
+    const to = grip.s + Math.min(s.phase === 'lifting' ? Infinity : most, Math.max(0, wanted - grip.s));
     if (s.phase === 'lowering') this.lowerOn(s, step);
     const waits = scenario.assistant.letsGoAfterS;
     if (s.phase === 'lowered' && waits > 0 && step - s.since >= secondsToSteps(waits)) this.enter('clear', step);

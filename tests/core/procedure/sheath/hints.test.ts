@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { SHEATH_TASKS } from '../../../../src/core/procedure/observation.ts';
-import { loadedUpTo, SheathDriver } from './SheathDriver.ts';
+import { FOLDED, loadedUpTo, SheathDriver } from './SheathDriver.ts';
 
 const EMPTY = 'Take the sheath, and open its mouth with the other hand.';
 
@@ -31,12 +31,13 @@ describe('The hint follows what the hands do', () => {
       .lower().for(0.1).expectHint('Take hold of it through the film.')
       .holdThrough('right', true).for(0.1).expectHint('Have the assistant let go.')
       .holdThrough().for(0.1).expectHint('You have it. Hold it like this for a moment.')
-      .for(0.5).expectHint('Draw the film along the cord.');
+      .with({ endHeld: true }).for(0.5).expectHint('Draw the film along the cord.');
   });
 
   it('along the cord, over the face and to the bands', () => {
     loadedUpTo('probeTaken')
-      .cover(0.39).for(0.1).expectHint('Draw the film along the cord.')
+      .cover(0.39).for(0.1).expectHint('Take the open end of the film, and draw it along the cord.')
+      .with({ endHeld: true }).for(0.1).expectHint('Draw the film along the cord.')
       .cover(0.4).for(0.1).expectHint('Ask the assistant to pull the tail.')
       .cover(0.8).for(0.1).expectHint('Stroke the air away from the face.')
       .face(0.03).for(0.1).expectHint('The face is clear. See that it stays so.')
@@ -46,6 +47,14 @@ describe('The hint follows what the hands do', () => {
       .bands(true, true).for(0.1).expectHint('Lay the probe on the field and see that it stays.')
       .lie().for(0.1).expectHint('Hands off the probe for a moment and see that it stays.')
       .for(4).expectHint('All done. You can end the run.');
+  });
+
+  it('back to the mouth of the sheath when the probe is not all the way in, or out again', () => {
+    loadedUpTo('probeTaken')
+      .with({ sheath: 'open' }).for(0.1).expectHint('Bring the face all the way into the closed end.')
+      .bring().for(0.1).expectHint('Have it lowered into the mouth. Keep hands and film clear of it.')
+      .take().for(0.1).expectHint('Open its mouth with the other hand.');
+    for (const task of ['covered', 'airOut', 'banded'] as const) loadedUpTo(task).with({ sheath: 'open', probe: FOLDED.probe }).for(0.1).expectHint('Ask for the probe.');
   });
 
   it('to a new sheath where this one is no good any more', () => {
