@@ -21,6 +21,8 @@ const SHOTS = [
   ['sheath-holder-1280', 1280, 720, 'scene=lying&framing=reach&zoom=3&atX=1130&atY=260'],
   ['sheath-overMouth-1280', 1280, 720, 'scene=overMouth'],
   ['sheath-overMouth-reach-1600', 1600, 900, 'scene=overMouth&framing=reach'],
+  ['sheath-overMouth-near-1280', 1280, 720, 'scene=overMouth&zoom=2.6&atX=640&atY=380'],
+  ['sheath-drawing-near-1280', 1280, 720, 'scene=drawing&zoom=2.6&atX=870&atY=200'],
   ['sheath-inside-1280', 1280, 720, 'scene=inside&shown=1'],
   ['sheath-drawing-1280', 1280, 720, 'scene=drawing'],
   ['sheath-drawing-reach-1600', 1600, 900, 'scene=drawing&framing=reach&shown=1'],

@@ -33,7 +33,7 @@ const STRAND_HALF_PX = 7;
 
 /** Puts the labels beside their points so that no two overlap, none covers a hand and all lie on the screen; others are left out. */
 export function arrange(places: readonly LabelPlace[], before: readonly PlacedLabel[], around: Surroundings): PlacedLabel[] {
-  const taken: Box[] = [...around.taken, ...handBoxes(around), ...strandBoxes(around), ...solidBoxes(around)];
+  const taken: Box[] = [...around.taken, ...handBoxes(around), ...strandBoxes(around), ...pocketBox(around), ...solidBoxes(around)];
   const placed: PlacedLabel[] = [];
   for (const place of places) {
     const old = before.find(({ words }) => words === place.words);
@@ -86,6 +86,15 @@ function strandBoxes({ frame: { camera, picture } }: Surroundings): Box[] {
     const at = camera.roomToScreen(x, strand.y[k * STRAND_STEP]!);
     return { x0: at.x - STRAND_HALF_PX, y0: at.y - STRAND_HALF_PX, x1: at.x + STRAND_HALF_PX, y1: at.y + STRAND_HALF_PX };
   }));
+}
+
+/** Nor on the opened sheath, where the probe is to be seen. */
+function pocketBox({ frame: { camera, picture } }: Surroundings): Box[] {
+  return picture.strands.filter(({ id }) => id === 'pocket').map(({ x, y }): Box => {
+    const a = camera.roomToScreen(Math.min(...x), Math.max(...y));
+    const b = camera.roomToScreen(Math.max(...x), Math.min(...y));
+    return { x0: a.x, y0: a.y, x1: b.x, y1: b.y };
+  });
 }
 
 /** Nor on the screen of the machine or on a face. */
