@@ -57,10 +57,10 @@ const LOOKS: Readonly<Record<SheathFixtureName, Look>> = {
     assistant: { x: 0.42, doing: 'lowering', right: [0.035, 1.345], left: [0.3, 1.25] },
   },
   drawing: {
-    right: ['pinch', [0.16, 1.315], 0.35, 'cord'], left: ['probe', [0.06, 1.16], -0.05, 'probe'],
+    right: ['pinch', [0.128, 1.335], 0.5, 'cord'], left: ['probe', [0.06, 1.16], -0.05, 'probe'],
     probe: { x: 0.06, y: 1.16, ...DOWN, heldBy: 'left', dress: { bands: [], bubbles: [{ at: -0.004, lengthM: 0.016 }, { at: 0.034, lengthM: 0.012 }], torn: false } },
     cordCm: [[6, 123], [6, 129], [7, 132.6], [11, 134], [18, 130], [30, 124.5], [44, 121.5], [58, 116], [70, 98], [80, 82], [92, 80], [100, 90]],
-    roll: false, coveredM: 0.22, foldedM: 0.8, gelMl: 0, inFold: [], assistant: { x: 0.66, doing: 'pullingTail', right: [0.29, 1.25], left: [0.6, 1.16] },
+    roll: false, coveredM: 0.28, foldedM: 0.8, gelMl: 0, inFold: [], assistant: { x: 0.66, doing: 'pullingTail', right: [0.29, 1.25], left: [0.6, 1.16] },
   },
   banded: {
     right: ['open', [-0.19, 1.22], -0.35, null], left: ['probe', [0.06, 1.16], -0.05, 'probe'],

@@ -97,7 +97,7 @@ function pocketBox({ frame: { camera, picture } }: Surroundings): Box[] {
   });
 }
 
-/** Nor on the screen of the machine or on a face. */
+/** Nor on the screen of the machine or on the two faces. */
 function solidBoxes({ frame: { camera, picture } }: Surroundings): Box[] {
   const { room, operator } = picture.scenario;
   const box = (x: number, y: number, halfWidth: number, halfHeight: number): Box => {
@@ -105,5 +105,6 @@ function solidBoxes({ frame: { camera, picture } }: Surroundings): Box[] {
     const b = camera.roomToScreen(x + halfWidth, y - halfHeight);
     return { x0: a.x, y0: a.y, x1: b.x, y1: b.y };
   };
-  return [box(room.machine.xM, 1.22, 0.23, 0.2), box(picture.torsoX, operator.faceM, 0.09, 0.13)];
+  const { torsoX, stoop } = picture.assistant;
+  return [box(room.machine.xM, 1.22, 0.23, 0.2), box(picture.torsoX, operator.faceM, 0.09, 0.13), box(torsoX, 1.59 - stoop, 0.09, 0.13)];
 }
