@@ -3,6 +3,7 @@ import { lookOf, standingAt } from '../../../core/room/assistant/assistantBody.t
 import { HAND } from '../../../core/room/handShape.ts';
 import { atEqualSteps } from '../../../core/room/layPaths.ts';
 import type { Point } from '../../../core/room/layout.ts';
+import { holderAt } from '../../../core/room/sheath/inHolder.ts';
 import type { AssistantPicture, HandPicture, ItemPicture, ProbeDress, RoomPicture, StrandPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { scenarioSchema, type Scenario } from '../../../core/scenario/schema.ts';
 import { hand, makeFixture, rounded } from './fixture.ts';
@@ -41,7 +42,7 @@ const POCKET: readonly Point[] = [[-6, 121.5], [-6.6, 114], [-6.2, 107], [-4.4, 
 const LOOKS: Readonly<Record<SheathFixtureName, Look>> = {
   lying: {
     right: ['open', [-0.19, 1.22], -0.35, null], left: ['open', [0.19, 1.22], -0.35, null],
-    probe: { x: 0.915, y: 1.29, ...DOWN, heldBy: null, dress: null }, cordCm: [[91.5, 136], [91.2, 142], [89, 144], [85, 140], [84, 112], [88, 84], [94, 80], [100, 90]],
+    probe: { ...holderAt(scenario), heldBy: null, dress: null }, cordCm: [[86, 104], [86, 109], [83, 110], [80, 104], [81, 60], [88, 36], [95, 52], [100, 90]],
     roll: true, coveredM: 0, foldedM: 0, gelMl: 0, inFold: [], assistant: null,
   },
   overMouth: {
@@ -103,8 +104,8 @@ function strandOf(id: 'cord' | 'pocket', corners: readonly Point[], stepM: numbe
 function itemsOf({ probe, roll }: Look): ItemPicture[] {
   const plain = { heldBy: null, gone: false, used: 0, dress: null };
   const lying = items.map(({ id, kind, xM }): ItemPicture =>
-    ({ ...plain, id, kind, surfaces: [`${id}:body`], x: xM, ...(kind === 'gelBottle' ? { y: 1.425, c: 0, s: 1 } : { y: kind === 'band' ? 0.957 : 0.96, c: 1, s: 0 }) }));
-  const folded: ItemPicture = { ...plain, id: 'sheath', kind: 'sheathRoll', surfaces: ['sheath:body'], x: -1, y: 0.966, c: 1, s: 0, gone: !roll };
+    ({ ...plain, id, kind, surfaces: [`${id}:body`], x: xM, ...(kind === 'gelBottle' ? { y: 1.432, c: 0, s: 1 } : { y: kind === 'band' ? 0.954 : 0.957, c: 1, s: 0 }) }));
+  const folded: ItemPicture = { ...plain, id: 'sheath', kind: 'sheathRoll', surfaces: ['sheath:body'], x: -1, y: 0.962, c: 1, s: 0, gone: !roll };
   return [{ ...plain, id: 'probe', kind: 'probe', surfaces: ['probe:body'], ...probe }, folded, ...lying];
 }
 

@@ -18,7 +18,7 @@ const SHOTS = [
   ['run-1280', 1280, 720, 'scene=run&shown=1'],
   ['sheath-lying-1600', 1600, 900, 'scene=lying&framing=room'],
   ['sheath-table-1280', 1280, 720, 'scene=lying&framing=reach&zoom=3&atX=300&atY=400'],
-  ['sheath-holder-1280', 1280, 720, 'scene=lying&framing=reach&zoom=3&atX=1130&atY=260'],
+  ['sheath-holder-1280', 1280, 720, 'scene=lying&framing=reach&zoom=3&atX=1040&atY=420'],
   ['sheath-overMouth-1280', 1280, 720, 'scene=overMouth'],
   ['sheath-overMouth-reach-1600', 1600, 900, 'scene=overMouth&framing=reach'],
   ['sheath-overMouth-near-1280', 1280, 720, 'scene=overMouth&zoom=2.6&atX=640&atY=380'],
@@ -29,6 +29,10 @@ const SHOTS = [
   ['sheath-banded-1280', 1280, 720, 'scene=banded'],
   ['sheath-torn-1280', 1280, 720, 'scene=torn&shown=1'],
   ['sheath-torn-near-1280', 1280, 720, 'scene=torn&zoom=2.6&atX=670&atY=420'],
+  ['loading-start-1600', 1600, 900, 'scene=loading&seconds=0.05&framing=room'],
+  ['loading-open-1280', 1280, 720, 'scene=loading&seconds=10'],
+  ['loading-over-1280', 1280, 720, 'scene=loading&seconds=17.5'],
+  ['loading-in-1280', 1280, 720, 'scene=loading&seconds=24&shown=1'],
 ];
 
 const server = await createServer({ root: new URL('.', import.meta.url).pathname, configFile: false, logLevel: 'error', server: { port: 5391, hmr: false, watch: null, fs: { allow: ['/'] } }, optimizeDeps: { include: ['pixi.js', 'pixi.js/unsafe-eval', 'zod'] }, cacheDir: '/tmp/canvas-dev-cache' });
