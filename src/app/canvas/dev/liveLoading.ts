@@ -25,6 +25,8 @@ const SCRIPT: Script = {
   7.2: () => [grip('left')],
   7.6: () => [tipsTo('left', 0.055, 1.36), tipsTo('right', -0.055, 1.36), { type: 'ask', request: 'bringProbe' }],
   18: () => [{ type: 'ask', request: 'lower' }],
+  25: () => [{ type: 'hand.release', hand: 'left' }],
+  26: () => [tipsTo('left', 0.25, 1.3)],
 };
 
 /** Pictures of a real run: the sheath is opened and the probe lowered into it. */

@@ -30,9 +30,11 @@ const SHOTS = [
   ['sheath-torn-1280', 1280, 720, 'scene=torn&shown=1'],
   ['sheath-torn-near-1280', 1280, 720, 'scene=torn&zoom=2.6&atX=670&atY=420'],
   ['loading-start-1600', 1600, 900, 'scene=loading&seconds=0.05&framing=room'],
+  ['loading-held-1280', 1280, 720, 'scene=loading&seconds=5.8'],
   ['loading-open-1280', 1280, 720, 'scene=loading&seconds=10'],
   ['loading-over-1280', 1280, 720, 'scene=loading&seconds=17.5'],
   ['loading-in-1280', 1280, 720, 'scene=loading&seconds=24&shown=1'],
+  ['loading-oneHand-1280', 1280, 720, 'scene=loading&seconds=28'],
 ];
 
 const server = await createServer({ root: new URL('.', import.meta.url).pathname, configFile: false, logLevel: 'error', server: { port: 5391, hmr: false, watch: null, fs: { allow: ['/'] } }, optimizeDeps: { include: ['pixi.js', 'pixi.js/unsafe-eval', 'zod'] }, cacheDir: '/tmp/canvas-dev-cache' });
