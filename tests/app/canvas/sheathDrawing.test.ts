@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { ultrasoundView } from '../../../src/app/canvas/art/ultrasoundView.ts';
+import { Camera } from '../../../src/app/canvas/camera.ts';
 import { blendPictures } from '../../../src/app/canvas/blendPictures.ts';
 import { newsOf, withNews } from '../../../src/app/canvas/beside/news.ts';
 import { makeFixture } from '../../../src/app/canvas/dev/fixture.ts';
 import { makeSheathFixture } from '../../../src/app/canvas/dev/sheathFixture.ts';
+import type { Frame } from '../../../src/app/canvas/frame.ts';
 import { itemLookKey } from '../../../src/app/canvas/items/itemLook.ts';
 import { filmHalf, gapPoint, heightOf } from '../../../src/app/canvas/items/probeOutline.ts';
+import { arrange } from '../../../src/app/canvas/labels/arrange.ts';
 import { labelPlaces } from '../../../src/app/canvas/labels/places.ts';
 import { looksSame } from '../../../src/app/canvas/looksSame.ts';
 import { cordFilmKey } from '../../../src/app/canvas/strands/cord.ts';
@@ -147,5 +150,27 @@ describe('air under the face', () => {
     const aside = { ...field, items: field.items.map((item) => (item.kind === 'probe' ? { ...item, x: field.scenario.room.patient.siteXM - 0.01, c: 0, s: -1, dress: { ...dress, bubbles: [{ at: 0.01, lengthM: 0.004 }] } } : item)) };
     const { veinAcross, shadows: [shadow] } = ultrasoundView(aside);
     expect(Math.sign(shadow![0])).toBe(Math.sign(veinAcross));
+  });
+});
+
+describe('words', () => {
+  const camera = new Camera(true);
+  camera.resize(1280, 720);
+  camera.fit('field');
+  /** How far from the point that they name words are put, across and down: on it, below it or beside it. */
+  const takes = (picture: RoomPicture, x: number, y: number): readonly number[] | undefined => {
+    const place = { words: 'here', x, y, offsets: [[0, 0, 'left'], [0, 200, 'left'], [-160, 0, 'left']] as const };
+    const around = { frame: { camera, picture } as unknown as Frame, measure: () => ({ wide: 40, high: 24 }), taken: [] };
+    const [label] = arrange([place], [], around);
+    return label && [label.offset[0], label.offset[1]];
+  };
+
+  it('lie neither on the opened sheath nor on the probe over it', () => {
+    const { x, y } = probeOf(open);
+    const bare = { ...open, strands: [], items: [] };
+    for (const [px, py, free] of [[0, 1.1, [0, 200]], [x, y, [-160, 0]]] as const) {
+      expect(takes(open, px, py)).toEqual(free);
+      expect(takes(bare, px, py)).toEqual([0, 0]);
+    }
   });
 });
