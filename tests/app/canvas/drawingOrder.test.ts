@@ -9,6 +9,11 @@ describe('the drawing order', () => {
     expect(back.map(place)).toEqual(back.map(place).sort((a, b) => a - b));
   });
 
+  it('puts probe and cord into the opened sheath, hands before it, and its fold over the fingers', () => {
+    const back = ['sleeves', 'pocketFar', 'hangingProbe', 'cord', 'pocketNear', 'assistantArms', 'hands', 'foldOverFingers', 'labels'] as const;
+    expect(back.map(place)).toEqual(back.map(place).sort((a, b) => a - b));
+  });
+
   it('is kept by the groups: kept layers come first, and together they are all layers once', () => {
     const grouped = [...Object.values(STILL_GROUPS).flat(), ...FIELD_LAYERS, ...MOVING_LAYERS];
     expect(grouped).toEqual([...DRAWING_ORDER]);

@@ -6,7 +6,7 @@ import type { Pen } from '../pen/pen.ts';
 import { DARK_SHADE } from '../pen/shades.ts';
 import { paintMachineTrays } from './machineTray.ts';
 import type { MarkOf } from './marks.ts';
-import { paintHolderBehind } from './probeHolder.ts';
+import { paintProbeHolder } from './probeHolder.ts';
 
 const CONSOLE = 'M-21 76C-22 80 -21 92 -18 95.4C-16 97.4 -11 98 0 98C11 98 16 97.4 18 95.4C21 92 22 80 21 76C19 73 14 72.6 0 72.6C-14 72.6 -19 73 -21 76Z';
 const COLUMN = 'M-13 15H13L11 74H-11Z';
@@ -28,7 +28,7 @@ export function paintMachine(pen: Pen, picture: RoomPicture, markOf: MarkOf): vo
   cm.ellipse(0, 103.8, 0.5, 0.5, { fill: '#8FA0A8' });
   for (let i = 0; i < 4; i++) cm.ellipse(8 + i * 2.6, 103.8, 0.45, 0.45, { fill: '#6F7E86' });
   paintMachineTrays(pen, picture);
-  paintHolderBehind(pen, picture);
+  paintProbeHolder(pen, picture);
 }
 
 function paintColumn(cm: Pen): void {

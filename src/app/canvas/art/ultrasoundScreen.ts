@@ -34,7 +34,8 @@ export class UltrasoundScreen {
   }
 
   private update(view: UltrasoundView, nowMs: number): void {
-    const key = Object.values(view).map((value: number) => value.toFixed(2)).join(' ');
+    const { shadows, ...numbers } = view;
+    const key = [...Object.values(numbers), ...shadows.flat()].map((value) => value.toFixed(2)).join(' ');
     if (key === this.lastView || nowMs - this.lastMs < PERIOD_MS) return;
     this.lastView = key;
     this.lastMs = nowMs;

@@ -6,6 +6,9 @@ const BOTTOM_HALF = 0.46;
 const MARGIN = 0.07;
 /** Layers of tissue: depth, thickness, brightness; the last two are deep muscle. */
 const LAYERS = [[0.15, 0.012, 0.8], [0.2, 0.01, 0.55], [0.55, 0.012, 0.45], [0.7, 0.012, 0.5]] as const;
+/** Depth between two echoes of air, and how thick each is. */
+const ECHO_STEP = 0.075;
+const ECHO_THICK = 0.022;
 
 /** Even noise between 0 and 1 that is the same for the same dot, so that the picture does not flicker. */
 function grain(x: number, y: number): number {
@@ -23,7 +26,8 @@ export function speckle(view: UltrasoundView, wide: number, high: number): Image
     for (let i = 0; i < wide; i++) {
       const across = (i / wide - 0.5) / half;
       const inside = depth > 0 && depth < 1 && Math.abs(across) < 1;
-      const light = inside ? dotLight(view, across * half, depth, grain(i, j), grain(j + 911, i)) : 0;
+      const shadowed = inside && view.shadows.some(([from, to]) => across > from && across < to);
+      const light = inside ? dotLight(view, shadowed, across * half, depth, grain(i, j), grain(j + 911, i)) : 0;
       const at = 4 * (j * wide + i);
       image.data[at] = 19 + 205 * light;
       image.data[at + 1] = 26 + 203 * light;
@@ -34,9 +38,12 @@ export function speckle(view: UltrasoundView, wide: number, high: number): Image
   return image;
 }
 
+/** Under air there is no picture, only the face seen again and again, ever fainter. */
+const echoes = (depth: number): number => (depth % ECHO_STEP < ECHO_THICK ? 0.55 * Math.max(0, 1 - 2.2 * depth) : 0.02);
+
 /** Brightness of one dot, 0 to 1. `x` runs from −0.5 to 0.5 over the picture. */
-function dotLight(view: UltrasoundView, x: number, depth: number, chance: number, strength: number): number {
-  const noise = view.contact < 0.05 ? 0.06 : brightness(view, x, depth) * (0.12 + 0.88 * view.contact);
+function dotLight(view: UltrasoundView, shadowed: boolean, x: number, depth: number, chance: number, strength: number): number {
+  const noise = shadowed ? echoes(depth) : view.contact < 0.05 ? 0.06 : brightness(view, x, depth) * (0.12 + 0.88 * view.contact);
   const band = depth < 0.06 ? 0.7 : 0;
   const bright = Math.max(noise, band * (0.3 + 0.7 * view.contact));
   return chance < bright * 0.95 ? 0.28 + 0.72 * strength * Math.min(1, bright + 0.35) : 0.03;

@@ -1,4 +1,4 @@
-import type { RoomPicture } from '../../../core/room/picture.ts';
+import type { ItemPicture, RoomPicture } from '../../../core/room/picture.ts';
 
 /** What the probe sees, as numbers for the picture on the screen. */
 export interface UltrasoundView {
@@ -10,6 +10,8 @@ export interface UltrasoundView {
   /** Depth of the middle as part of the picture's depth. */
   readonly veinDepth: number;
   readonly arteryDepth: number;
+  /** Where air under the film lets no sound through: from and to, −1 left edge … 1 right edge of the face, in order. */
+  readonly shadows: readonly (readonly [from: number, to: number])[];
 }
 
 /** Half the width that the probe shows at the depth of the vessels, in metres. */
@@ -20,6 +22,8 @@ const ARTERY_FROM_VEIN_M = 0.0145;
 const COUPLING_M = 0.014;
 /** The face of the probe lies this far from its origin, along its axis, in metres. */
 const PROBE_FACE_M = 0.062;
+/** Half the width of its face, in metres. */
+const FACE_HALF_M = 0.019;
 
 /**
  * Finds what the screen shows: the vein lies under the site, the artery nearer to the midline. The picture fades as the face leaves
@@ -28,7 +32,7 @@ const PROBE_FACE_M = 0.062;
 export function ultrasoundView(picture: RoomPicture): UltrasoundView {
   const probe = picture.items.find(({ kind }) => kind === 'probe');
   const site = picture.scenario.room.patient.siteXM + middleOf(picture.patientOutline);
-  if (probe === undefined || probe.gone) return { contact: 0, veinAcross: 0, arteryAcross: 0, veinDepth: 0.33, arteryDepth: 0.45 };
+  if (probe === undefined || probe.gone) return { contact: 0, veinAcross: 0, arteryAcross: 0, veinDepth: 0.33, arteryDepth: 0.45, shadows: [] };
   const faceX = probe.x + probe.c * PROBE_FACE_M;
   const faceY = probe.y + probe.s * PROBE_FACE_M;
   const gap = Math.abs(faceY - skinHeight(picture, faceX));
@@ -42,7 +46,19 @@ export function ultrasoundView(picture: RoomPicture): UltrasoundView {
     arteryAcross: veinAcross - (site < 0 ? 1 : -1) * (ARTERY_FROM_VEIN_M / HALF_WIDTH_M),
     veinDepth: 0.33,
     arteryDepth: 0.45,
+    shadows: shadowsOf(probe),
   };
+}
+
+/** Left and right as for the vessels: the picture is seen as the operator sees the field. */
+function shadowsOf({ dress, s }: ItemPicture): UltrasoundView['shadows'] {
+  const way = s < 0 ? -1 : 1;
+  return (dress?.bubbles ?? []).flatMap(({ at, lengthM }) => {
+    const middle = (way * at) / FACE_HALF_M;
+    const half = lengthM / 2 / FACE_HALF_M;
+    const [from, to] = [Math.max(-1, middle - half), Math.min(1, middle + half)];
+    return from < to ? [[from, to] as const] : [];
+  }).sort(([a], [b]) => a - b);
 }
 
 function middleOf(outline: RoomPicture['patientOutline']): number {

@@ -3,6 +3,7 @@ import { lookOf, standingAt } from '../../../core/room/assistant/assistantBody.t
 import { HAND } from '../../../core/room/handShape.ts';
 import { atEqualSteps } from '../../../core/room/layPaths.ts';
 import type { Point } from '../../../core/room/layout.ts';
+import { holderAt } from '../../../core/room/sheath/inHolder.ts';
 import type { AssistantPicture, HandPicture, ItemPicture, ProbeDress, RoomPicture, StrandPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { scenarioSchema, type Scenario } from '../../../core/scenario/schema.ts';
 import { hand, makeFixture, rounded } from './fixture.ts';
@@ -13,7 +14,7 @@ export type SheathFixtureName = (typeof NAMES)[number];
 export const isSheathFixture = (name: string | null): name is SheathFixtureName => (NAMES as readonly (string | null)[]).includes(name);
 
 const items = [
-  { id: 'gel', kind: 'gelPacket', xM: -0.9 }, { id: 'bandOne', kind: 'band', xM: -1.15 }, { id: 'bandTwo', kind: 'band', xM: -1.11 },
+  { id: 'gel', kind: 'gelPacket', xM: -0.88 }, { id: 'bandOne', kind: 'band', xM: -0.8 }, { id: 'bandTwo', kind: 'band', xM: -0.76 },
   { id: 'bottle', kind: 'gelBottle', xM: 1.25 },
 ] as const;
 const scenario = scenarioSchema.parse({ format: 'sterile-field-scenario', version: 1, id: 'dev-sheath', title: 'Dev', summary: 'For pictures', seed: 1, station: 'sheath', items });
@@ -41,37 +42,37 @@ const POCKET: readonly Point[] = [[-6, 121.5], [-6.6, 114], [-6.2, 107], [-4.4, 
 const LOOKS: Readonly<Record<SheathFixtureName, Look>> = {
   lying: {
     right: ['open', [-0.19, 1.22], -0.35, null], left: ['open', [0.19, 1.22], -0.35, null],
-    probe: { x: 0.915, y: 1.29, ...DOWN, heldBy: null, dress: null }, cordCm: [[91.5, 142], [90, 144], [85, 140], [84, 112], [88, 84], [94, 80], [100, 90]],
+    probe: { ...holderAt(scenario), heldBy: null, dress: null }, cordCm: [[86, 104], [86, 109], [83, 110], [80, 104], [81, 60], [88, 36], [95, 52], [100, 90]],
     roll: true, coveredM: 0, foldedM: 0, gelMl: 0, inFold: [], assistant: null,
   },
   overMouth: {
     right: ['pinch', [-0.06, 1.205], -0.1, 'pocket'], left: ['pinch', [0.06, 1.205], -0.1, 'pocket'],
-    probe: { x: 0.005, y: 1.3, ...DOWN, heldBy: null, dress: null }, cordCm: [[0.5, 143], [1.5, 146], [6, 147.5], [14, 141], [28, 126], [44, 120], [58, 118], [70, 98], [80, 82], [92, 80], [100, 90]],
+    probe: { x: 0.005, y: 1.3, ...DOWN, heldBy: null, dress: null }, cordCm: [[0.5, 137], [0.7, 143], [1.8, 146], [6, 147.5], [14, 141], [28, 126], [44, 120], [58, 118], [70, 98], [80, 82], [92, 80], [100, 90]],
     pocketCm: POCKET, roll: false, coveredM: 0, foldedM: 1, gelMl: 6, inFold: ['right', 'left'],
     assistant: { x: 0.42, doing: 'overMouth', right: [0.025, 1.465], left: [0.3, 1.27] },
   },
   inside: {
     right: ['pinch', [-0.06, 1.205], -0.1, 'pocket'], left: ['open', [0.19, 1.15], -0.35, null],
-    probe: { x: 0.005, y: 1.085, ...DOWN, heldBy: null, dress: null }, cordCm: [[0.5, 122], [1, 130], [4, 135], [14, 133], [28, 122], [44, 118], [58, 112], [70, 96], [80, 82], [92, 80], [100, 90]],
+    probe: { x: 0.005, y: 1.085, ...DOWN, heldBy: null, dress: null }, cordCm: [[0.5, 115.5], [0.6, 122], [1, 130], [4, 135], [14, 133], [28, 122], [44, 118], [58, 112], [70, 96], [80, 82], [92, 80], [100, 90]],
     pocketCm: POCKET, roll: false, coveredM: 0, foldedM: 1, gelMl: 6, inFold: ['right'],
     assistant: { x: 0.42, doing: 'lowering', right: [0.035, 1.345], left: [0.3, 1.25] },
   },
   drawing: {
-    right: ['pinch', [0.16, 1.315], 0.35, 'cord'], left: ['probe', [0.06, 1.16], -0.05, 'probe'],
+    right: ['pinch', [0.128, 1.335], 0.5, 'cord'], left: ['probe', [0.06, 1.16], -0.05, 'probe'],
     probe: { x: 0.06, y: 1.16, ...DOWN, heldBy: 'left', dress: { bands: [], bubbles: [{ at: -0.004, lengthM: 0.016 }, { at: 0.034, lengthM: 0.012 }], torn: false } },
-    cordCm: [[6, 129], [7, 132.6], [11, 134], [18, 130], [30, 124.5], [44, 121.5], [58, 116], [70, 98], [80, 82], [92, 80], [100, 90]],
-    roll: false, coveredM: 0.22, foldedM: 0.8, gelMl: 0, inFold: [], assistant: { x: 0.66, doing: 'pullingTail', right: [0.29, 1.25], left: [0.6, 1.16] },
+    cordCm: [[6, 123], [6, 129], [7, 132.6], [11, 134], [18, 130], [30, 124.5], [44, 121.5], [58, 116], [70, 98], [80, 82], [92, 80], [100, 90]],
+    roll: false, coveredM: 0.28, foldedM: 0.8, gelMl: 0, inFold: [], assistant: { x: 0.66, doing: 'pullingTail', right: [0.29, 1.25], left: [0.6, 1.16] },
   },
   banded: {
     right: ['open', [-0.19, 1.22], -0.35, null], left: ['probe', [0.06, 1.16], -0.05, 'probe'],
     probe: { x: 0.06, y: 1.16, ...DOWN, heldBy: 'left', dress: { bands: [0.024, 0.18], bubbles: [{ at: 0.05, lengthM: 0.016 }], torn: false } },
-    cordCm: [[6, 129], [7, 132.6], [11, 134], [18, 130], [30, 118], [38, 112], [44, 118], [49, 127.6], [58, 116], [70, 98], [80, 82], [92, 80], [100, 90]],
+    cordCm: [[6, 123], [6, 129], [7, 132.6], [11, 134], [18, 130], [30, 118], [38, 112], [44, 118], [49, 127.6], [58, 116], [70, 98], [80, 82], [92, 80], [100, 90]],
     roll: false, coveredM: 0.85, foldedM: 0, gelMl: 0, inFold: [], assistant: null,
   },
   torn: {
     right: ['open', [-0.19, 1.22], -0.35, null], left: ['pinch', [0.086, 1.225], -0.05, 'probe'],
     probe: { x: 0.06, y: 1.16, ...DOWN, heldBy: 'left', dress: { bands: [0.1], bubbles: [{ at: 0.014, lengthM: 0.009 }, { at: -0.045, lengthM: 0.02 }], torn: true } },
-    cordCm: [[6, 129], [7, 132.6], [11, 134], [18, 130], [30, 118], [38, 112], [44, 118], [49, 127.6], [58, 116], [70, 98], [80, 82], [92, 80], [100, 90]],
+    cordCm: [[6, 123], [6, 129], [7, 132.6], [11, 134], [18, 130], [30, 118], [38, 112], [44, 118], [49, 127.6], [58, 116], [70, 98], [80, 82], [92, 80], [100, 90]],
     roll: false, coveredM: 0.85, foldedM: 0.15, gelMl: 0, inFold: [], assistant: null,
   },
 };
@@ -103,8 +104,8 @@ function strandOf(id: 'cord' | 'pocket', corners: readonly Point[], stepM: numbe
 function itemsOf({ probe, roll }: Look): ItemPicture[] {
   const plain = { heldBy: null, gone: false, used: 0, dress: null };
   const lying = items.map(({ id, kind, xM }): ItemPicture =>
-    ({ ...plain, id, kind, surfaces: [`${id}:body`], x: xM, ...(kind === 'gelBottle' ? { y: 1.425, c: 0, s: 1 } : { y: kind === 'band' ? 0.957 : 0.96, c: 1, s: 0 }) }));
-  const folded: ItemPicture = { ...plain, id: 'sheath', kind: 'sheathRoll', surfaces: ['sheath:body'], x: -1, y: 0.966, c: 1, s: 0, gone: !roll };
+    ({ ...plain, id, kind, surfaces: [`${id}:body`], x: xM, ...(kind === 'gelBottle' ? { y: 1.432, c: 0, s: 1 } : { y: kind === 'band' ? 0.954 : 0.957, c: 1, s: 0 }) }));
+  const folded: ItemPicture = { ...plain, id: 'sheath', kind: 'sheathRoll', surfaces: ['sheath:body'], x: -1, y: 0.962, c: 1, s: 0, gone: !roll };
   return [{ ...plain, id: 'probe', kind: 'probe', surfaces: ['probe:body'], ...probe }, folded, ...lying];
 }
 

@@ -7,15 +7,15 @@ import type { Pen } from '../pen/pen.ts';
 import type { Shade } from '../pen/shade.ts';
 
 const LINE = '#3F6079';
-/** Drawn upright; the thing has its nozzle along +x. */
-const UPRIGHT: Affine = [0, -1, 1, 0, 0, 0];
+/** Drawn upright and 150 mm high; the thing has its nozzle along +x and is 160 mm long. */
+const UPRIGHT: Affine = [0, -1, 16 / 15, 0, 0, 0];
 const BODY = parsePath('M-25 -75C-27 -75 -28 -74 -28 -71V22C-28 34 -16 40 -11 47H11C16 40 28 34 28 22V-71C28 -74 27 -75 25 -75Z');
 const BODY_SHADE: Shade = { stops: [[0, '#F3F8FBEE'], [0.5, '#E2EDF4CC'], [1, '#C3D6E3EE']], axis: 'across' };
 const GEL_SHADE: Shade = { stops: [[0, '#9CC6E6'], [0.4, '#79AEDA'], [1, '#5A92C4']], axis: 'across' };
 /** Height of the gel in a full and in an empty bottle. */
 const GEL = { full: 26, empty: -70 } as const;
 
-/** Squeeze bottle of gel, 150 mm high and 56 mm wide, with a long nozzle; it is not sterile. Millimetres, the nozzle at +x. */
+/** Squeeze bottle of gel, 160 mm high and 56 mm wide, with a long nozzle; it is not sterile. Millimetres, the nozzle at +x. */
 export function paintGelBottle(thing: Pen, used: number, mark: SurfaceMark): void {
   const pen = thing.in(UPRIGHT);
   const level = GEL.full + (GEL.empty - GEL.full) * used;

@@ -8,8 +8,8 @@ export const ITEM_REACH_M: Readonly<Record<ItemPicture['kind'], { readonly along
   syringe: { along: 0.12, across: 0.02 },
   needleSyringe: { along: 0.12, across: 0.02 },
   gauze: { along: 0.04, across: 0.02 },
-  band: { along: 0.015, across: 0.01 },
-  gelBottle: { along: 0.08, across: 0.032 },
+  band: { along: 0.018, across: 0.01 },
+  gelBottle: { along: 0.085, across: 0.032 },
   sheathRoll: { along: 0.075, across: 0.02 },
 };
 

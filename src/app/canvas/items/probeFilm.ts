@@ -15,10 +15,10 @@ const TEAR_LINE = '#2C6673';
 /** The film over the probe with what holds it and what is wrong under it; millimetres, as the probe. */
 export function paintProbeFilm(pen: Pen, mark: SurfaceMark, { bands, bubbles, torn }: ProbeDress): void {
   pen.path(FILM_PATH, { fill: FILM_SHADE, line: FILM_LINE });
-  for (const { at, lengthM } of bubbles) paintBubble(pen, at, lengthM);
   paintMark(pen, FILM_PATH, mark, [0, 0], 0.66);
   pen.path('M-13 -100C-16 -84 -24 -60 -26 -34M12 -96C16 -82 23 -62 25.5 -40M-25 20C-22 34 -22.5 46 -21 57M8 -66C13 -52 17 -40 18 -26', { line: FILM_LINE, weight: 'h', alpha: 0.75 });
   pen.path('M-23 -14C-20 -30 -15 -50 -13 -66', { line: '#FFFFFF', weight: 'd', alpha: 0.8 });
+  for (const { at, lengthM } of bubbles) paintBubble(pen, at, lengthM);
   for (const band of bands) if (band <= PROBE_ENDS_M) paintBand(pen, heightOf(band));
   if (torn) paintTear(pen);
 }

@@ -1,11 +1,14 @@
 import type { SurfaceMark } from '../../../core/room/picture.ts';
 import { FILM_LINE } from '../palette.ts';
+import { scaling } from '../pen/affine.ts';
 import { polygon, type Point } from '../pen/curves.ts';
 import { paintMark } from '../pen/hatch.ts';
 import { parsePath } from '../pen/pathData.ts';
 import type { Pen } from '../pen/pen.ts';
 import { down } from '../pen/shade.ts';
 
+/** It was drawn 30 mm high. */
+const FLAT = 0.8;
 const PLEATS = 6;
 const HALF = { length: 70, height: 15 } as const;
 /** How far every other fold stands in at the ends (mm). */
@@ -19,8 +22,9 @@ const FOLDS = Array.from({ length: PLEATS - 1 }, (_, k) => {
   return `M-69 ${y}C-40 ${y + 0.9} 40 ${y + 0.9} 69 ${y}`;
 }).join('');
 
-/** The sheath as it comes: drawn together into a flat packet of pleats, 140 by 30 mm, its mouth turned back on the upper side. Millimetres. */
-export function paintSheathRoll(pen: Pen, mark: SurfaceMark): void {
+/** The sheath as it comes: drawn together into a flat packet of pleats, 140 by 24 mm, its mouth turned back on the upper side. Millimetres. */
+export function paintSheathRoll(thing: Pen, mark: SurfaceMark): void {
+  const pen = thing.in(scaling(1, FLAT));
   pen.path(OUTLINE, { fill: down('#F1F8FA', '#C4DEE6'), line: FILM_LINE });
   pen.path(parsePath(FOLDS), { line: FILM_LINE, weight: 'd', alpha: 0.8 });
   pen.path('M-62 -11.5C-30 -10.8 10 -10.8 40 -11.4M-58 -1.4C-20 -.6 30 -.6 60 -1.4', { line: '#FFFFFF', weight: 'd', alpha: 0.9 });

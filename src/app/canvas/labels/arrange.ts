@@ -27,13 +27,14 @@ export interface Surroundings {
 /** A label keeps its place while its words are this near to it, so that names do not jump, in CSS pixels. */
 const KEEP_PX = 60;
 const HAND_HALF_M = 0.1;
+const PROBE_HALF_M = 0.07;
 /** Every how many nodes a strand keeps words away, and how far. */
 const STRAND_STEP = 2;
 const STRAND_HALF_PX = 7;
 
 /** Puts the labels beside their points so that no two overlap, none covers a hand and all lie on the screen; others are left out. */
 export function arrange(places: readonly LabelPlace[], before: readonly PlacedLabel[], around: Surroundings): PlacedLabel[] {
-  const taken: Box[] = [...around.taken, ...handBoxes(around), ...strandBoxes(around), ...solidBoxes(around)];
+  const taken: Box[] = [...around.taken, ...handBoxes(around), ...strandBoxes(around), ...loadingBoxes(around), ...solidBoxes(around)];
   const placed: PlacedLabel[] = [];
   for (const place of places) {
     const old = before.find(({ words }) => words === place.words);
@@ -88,7 +89,19 @@ function strandBoxes({ frame: { camera, picture } }: Surroundings): Box[] {
   }));
 }
 
-/** Nor on the screen of the machine or on a face. */
+/** Nor on the opened sheath, where the probe is to be seen, or on a probe that hangs free. */
+function loadingBoxes({ frame: { camera, picture } }: Surroundings): Box[] {
+  const around = (xs: readonly number[], ys: readonly number[]): Box => {
+    const a = camera.roomToScreen(Math.min(...xs), Math.max(...ys));
+    const b = camera.roomToScreen(Math.max(...xs), Math.min(...ys));
+    return { x0: a.x, y0: a.y, x1: b.x, y1: b.y };
+  };
+  const pocket = picture.strands.filter(({ id }) => id === 'pocket').map(({ x, y }) => around([...x], [...y]));
+  const probe = picture.items.filter(({ kind, dress, heldBy }) => kind === 'probe' && dress === null && heldBy === null);
+  return [...pocket, ...probe.map(({ x, y }) => around([x - PROBE_HALF_M, x + PROBE_HALF_M], [y - PROBE_HALF_M, y + PROBE_HALF_M]))];
+}
+
+/** Nor on the screen of the machine or on the two faces. */
 function solidBoxes({ frame: { camera, picture } }: Surroundings): Box[] {
   const { room, operator } = picture.scenario;
   const box = (x: number, y: number, halfWidth: number, halfHeight: number): Box => {
@@ -96,5 +109,6 @@ function solidBoxes({ frame: { camera, picture } }: Surroundings): Box[] {
     const b = camera.roomToScreen(x + halfWidth, y - halfHeight);
     return { x0: a.x, y0: a.y, x1: b.x, y1: b.y };
   };
-  return [box(room.machine.xM, 1.22, 0.23, 0.2), box(picture.torsoX, operator.faceM, 0.09, 0.13)];
+  const { torsoX, stoop } = picture.assistant;
+  return [box(room.machine.xM, 1.22, 0.23, 0.2), box(picture.torsoX, operator.faceM, 0.09, 0.13), box(torsoX, 1.59 - stoop, 0.09, 0.13)];
 }

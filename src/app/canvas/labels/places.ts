@@ -31,8 +31,8 @@ export function labelPlaces(picture: RoomPicture): LabelPlace[] {
   for (const item of picture.items) if (!item.gone) addItem(item, add);
   const pocket = picture.strands.find(({ id }) => id === 'pocket');
   if (pocket !== undefined) {
-    const k = Math.round(pocket.x.length * 0.66);
-    add('sheath', pocket.x[k]!, pocket.y[k]!, RIGHT, LEFT);
+    const k = Math.round(pocket.x.length * 0.64);
+    add('sheath', pocket.x[k]!, pocket.y[k]!, [[60, 40, 'left'], [60, -10, 'left'], [60, 80, 'left'], [-150, 40, 'right'], [-150, 90, 'right']]);
   }
   add('rail', -room.rails.xM, room.bed.mattressTopM + 0.04, LEFT, RIGHT);
   add('pole', room.pole.xM, Math.min(room.pole.topM - 0.1, 1.8), RIGHT);

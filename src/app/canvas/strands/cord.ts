@@ -66,7 +66,7 @@ function paintFilm(cm: Pen, line: readonly Point[], under: readonly Point[], { f
   const end = lengthOf(under);
   const bunch = bunchLength(foldedM);
   const from = Math.max(0, end - bunch);
-  if (bunch > 0) paintFilmBunch(cm, line, from, from + bunch, half);
+  if (bunch > 0) paintFilmBunch(cm, line, { from, to: from + bunch, half, foldedM });
   if (under.length > 3) paintMouth(cm, under.at(-1)!, under.at(-3)!, half * 1.3);
 }
 

@@ -98,6 +98,6 @@ export function paintFolds({ picture, pen, markOf }: Frame): void {
   const shape = pocketShape(strand);
   for (const side of picture.fingersInFold) {
     const hand = picture.hands[side];
-    paintFoldOverFingers(pen.in(scaling(0.01)), hand, markOf(strand.surfaces.at(edgeAt(shape, hand) === 0 ? 0 : -1)));
+    paintFoldOverFingers(pen.in(scaling(0.01)), shape, hand, markOf(strand.surfaces.at(edgeAt(shape.line, hand) === 0 ? 0 : -1)));
   }
 }

@@ -39,16 +39,16 @@ export function paintPocketNear(cm: Pen, strand: StrandPicture, picture: RoomPic
   const rim = across(line.at(-1)!, line[0]!);
   cm.path(polygon([...line, ...rim.slice(1, -1)]), { fill: NEAR_SHADE });
   paintCreases(cm, shape);
-  for (const run of runsOf(strand.surfaces, markOf)) if (run.mark !== 'sterile') paintWallPattern(cm, shape, run.from, run.to, run.mark);
   cm.path(thrifty(line), { line: FILM_LINE });
+  paintCollar(cm, shape, picture.foldedM);
+  cm.path(thrifty(rim), { line: FILM_LINE });
   for (const { mark, from, to } of runsOf(strand.surfaces, markOf)) {
     if (mark === 'sterile') continue;
+    paintWallPattern(cm, shape, from, to, mark);
     const stretch = thrifty(line.slice(from, to + 1));
     if (mark === 'became') cm.path(stretch, { line: BREAK, weight: cm.weights.k * 1.8 });
     else cm.path(stretch, { line: HATCH, weight: cm.weights.film * 0.55, dash: [1, 4], butt: true, alpha: 0.8 });
   }
-  paintCollar(cm, shape, picture.foldedM);
-  cm.path(thrifty(rim), { line: FILM_LINE });
 }
 
 /** Soft lines down the film, and a bright one where the light falls. */

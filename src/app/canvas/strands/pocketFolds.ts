@@ -1,4 +1,3 @@
-import { signOf } from '../../../core/base/side.ts';
 import type { HandPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { FILM_LINE } from '../palette.ts';
 import { polygon, thrifty, type Point } from '../pen/curves.ts';
@@ -50,24 +49,33 @@ export function paintCollar(cm: Pen, shape: PocketShape, foldedM: number): void 
   cm.path(joinPaths(lights), { line: '#FFFFFF', weight: 'd', alpha: 0.7 });
 }
 
-const FLAP = parsePath('M-.7 -1.9C.6 -2.3 2.6 -2.2 4.3 -1.8C4.9 -.7 4.9 1 4.4 2.3C2.8 2.9 .8 3 -.9 2.5C-1.2 1 -1.1 -.6 -.7 -1.9Z');
+/** The fold at one edge of the mouth, in centimetres from that edge: x outwards over the fingers, y down the wall. Its inner side goes over into the film. */
+const FLAP = parsePath('M-1 -.9C.2 -1.9 2 -2.1 3.4 -1.7C4.3 -1.3 4.8 .1 4.5 1.5C4.3 2.5 3.4 2.9 2.2 2.8C1.2 2.8 0 3 -1 3.5Z');
+const FLAP_EDGE = parsePath('M-1 -.9C.2 -1.9 2 -2.1 3.4 -1.7C4.3 -1.3 4.8 .1 4.5 1.5C4.3 2.5 3.4 2.9 2.2 2.8C1.2 2.8 0 3 -1 3.5');
+const HEM = parsePath('M3 -1.7C3.9 -1.1 4.2 .2 3.9 1.5C3.7 2.3 3.1 2.6 2.2 2.4');
+const CREASES = parsePath('M-.6 -.5C.8 -.9 2.2 -.8 3.3 -.4M-.6 -.2C.8 .1 2 .6 2.9 1.2M-.6 .2C.2 1 .9 1.6 1.4 2.3');
 
 /**
  * The turned-back fold of the mouth over the fingers of a hand that are under it; drawn after the hand. The pen's frame is in
  * centimetres; `mark` is that of the film at this edge.
  */
-export function paintFoldOverFingers(cm: Pen, { x, y, c, s, gripAlong, side }: HandPicture, mark: SurfaceMark): void {
-  const up = -signOf(side);
-  const flap = cm.in([-c, -s, -up * s, up * c, (x + c * gripAlong) * 100, (y + s * gripAlong) * 100]);
-  flap.path(FLAP, { fill: '#DDEEF4', fillAlpha: 0.72, line: FILM_LINE });
-  flap.path('M3.7 -1.8C4.2 -.7 4.2 1 3.8 2.4', { line: FILM_LINE, weight: 'd', alpha: 0.8 });
-  flap.path('M.2 -1.7C.8 -.6 .7 1.2 .1 2.3M1.8 -1.9C2.2 -1.2 2.2 -.6 2 0', { line: FILM_LINE, weight: 'h', alpha: 0.7 });
-  flap.path('M-.1 -1.5C1 -1.7 2.2 -1.7 3.2 -1.5', { line: '#FFFFFF', weight: 'd', alpha: 0.9 });
+export function paintFoldOverFingers(cm: Pen, { line, down: [downX, downY] }: PocketShape, hand: Fingers, mark: SurfaceMark): void {
+  const [x, y] = edgeAt(line, hand) === 0 ? line[0]! : line.at(-1)!;
+  const [ux, uy] = [-hand.c, -hand.s];
+  const way = -uy * downX + ux * downY < 0 ? -1 : 1;
+  const flap = cm.in([ux, uy, -way * uy, way * ux, x, y]);
+  flap.path(FLAP, { fill: '#DCEDF3', fillAlpha: 0.66 });
   paintMark(flap, FLAP, mark, [0, 0], 0.8);
+  flap.path(FLAP_EDGE, { line: FILM_LINE });
+  flap.path(HEM, { line: FILM_LINE, weight: 'd', alpha: 0.8 });
+  flap.path(CREASES, { line: FILM_LINE, weight: 'h', alpha: 0.75 });
+  flap.path('M.2 -1.4C1.2 -1.7 2 -1.7 2.8 -1.4', { line: '#FFFFFF', weight: 'd', alpha: 0.9 });
 }
 
-/** Which edge of the mouth a hand is at: 0 the first, 1 the last node of the strand. */
-export function edgeAt({ line }: PocketShape, hand: Pick<HandPicture, 'x' | 'y' | 'c' | 's' | 'gripAlong'>): 0 | 1 {
+type Fingers = Pick<HandPicture, 'x' | 'y' | 'c' | 's' | 'gripAlong'>;
+
+/** Which edge of the mouth a hand is at: 0 the first, 1 the last node of the strand, in centimetres. */
+export function edgeAt(line: readonly Point[], hand: Fingers): 0 | 1 {
   const tip: Point = [(hand.x + hand.c * hand.gripAlong) * 100, (hand.y + hand.s * hand.gripAlong) * 100];
   const far = ([x, y]: Point): number => Math.hypot(x - tip[0], y - tip[1]);
   return far(line[0]!) <= far(line.at(-1)!) ? 0 : 1;

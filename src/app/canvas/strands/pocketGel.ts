@@ -2,8 +2,8 @@ import { polygon, smooth, thrifty, type Point } from '../pen/curves.ts';
 import type { Pen } from '../pen/pen.ts';
 import { down } from '../pen/shade.ts';
 
-/** How deep gel stands between the walls towards the viewer: that of a probe's head (cm). */
-const DEEP_CM = 2.4;
+/** How far the walls stand apart towards the viewer where gel lies between them (cm). */
+const DEEP_CM = 1.2;
 const HALVINGS = 24;
 
 /** The part of a closed outline that lies below a height. */
@@ -23,7 +23,7 @@ const areaOf = (outline: readonly Point[]): number =>
     return sum + x * ny - nx * y;
   }, 0)) / 2;
 
-/** Height up to which so much gel fills an outline (cm); the gel stands about as deep as a probe is. */
+/** Height up to which so much gel fills an outline (cm); it parts the walls by `DEEP_CM`. */
 export function gelLevel(outline: readonly Point[], ml: number): number {
   let low = Math.min(...outline.map(([, y]) => y));
   let high = Math.max(...outline.map(([, y]) => y));
@@ -41,7 +41,7 @@ export function paintPocketGel(cm: Pen, outline: readonly Point[], ml: number): 
   const level = gelLevel(outline, ml);
   const body = below(outline, level);
   if (body.length < 3) return;
-  cm.path(polygon(body), { fill: down('#BFDDEE', '#8FBFDD'), fillAlpha: 0.85 });
+  cm.path(polygon(body), { fill: down('#B4D8EC', '#7FB3D6'), fillAlpha: 0.92 });
   const top = body.filter(([, y]) => Math.abs(y - level) < 1e-6).map(([x]) => x);
   const [from, to] = [Math.min(...top), Math.max(...top)];
   if (!(to > from)) return;
