@@ -260,7 +260,8 @@ export class TouchGeometry {
     const { cord, world, scenario, cover } = this.scene;
     for (let k = 0, links = world.strandSize(cord) - 1; k < links; k++) {
       const bare = (k + 0.5) * scenario.cord.linkM > cover.coveredM;
-      if (bare && cover.open && this.isInPocket(world.strandStart(cord) + k)) {
+      const underFolds = this.scene.sheath !== null && !bare && (k + 0.5) * scenario.cord.linkM > cover.coveredM - END_M;
+      if (underFolds || (bare && cover.open && this.isInPocket(world.strandStart(cord) + k))) {
         this.forget(this.slots.cord + k);
         continue;
       }

@@ -32,8 +32,6 @@ export function heldWords(room: Room, ledger: Ledger, side: Side): { what: strin
   const broken = spoiledParts.length > 0;
   const state = broken ? `${spoiledParts.join(', ')} became unsterile` : 'sterile';
   if (!hold) return { what: 'empty', state, broken };
-  if (hold.kind === 'rim') return { what: 'the mouth of the sheath', state, broken };
-  if (hold.kind === 'film') return { what: 'the open end of the sheath', state, broken };
   if (hold.kind === 'node') return { what: hold.strand === 'cord' ? 'the cord' : 'the drape', state, broken };
   const { slots, upper } = room.surfaces;
   const id = upper[hold.kind === 'thing' ? slots.thing[hold.thing]!.solid : hold.kind === 'rim' ? slots.pocket : slots.end]!;

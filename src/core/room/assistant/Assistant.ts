@@ -14,7 +14,6 @@ import { aimOf, arrived, CARRIED_BELOW_M, continues, drop, newErrand } from './d
 import type { AssistantDeeds, AssistantSight, Errand, ErrandKind } from './errand.ts';
 import { alongReach, planReach, shareOf } from './reachPath.ts';
 import { REPLIES } from './replies.ts';
-import { TailPull } from './TailPull.ts';
 
 /** A simple reaction takes about 0.25 s (a general page on hand speed and reaction time); understanding words takes longer by up to this (s). */
 const REACTION_S = 0.25;
@@ -43,7 +42,6 @@ interface Saved {
   readonly stopped: boolean;
   readonly carried: number;
   readonly bringing: unknown;
-  readonly tail: unknown;
 }
 
 /**
@@ -62,9 +60,8 @@ export class Assistant {
   private waiting: Order[] = [];
   private stopped = false;
   private said: string[] = [];
-  /** Both are there where a sheath is loaded. */
+  /** There where a sheath is loaded. */
   private readonly bringing: Bringing | null;
-  private readonly tail: TailPull | null;
 
   constructor(
     private readonly scene: Scene,
@@ -75,7 +72,6 @@ export class Assistant {
     this.skill = scene.scenario.assistant.skill;
     this.state = standingAt(scene.scenario.room.assistantXM);
     this.bringing = sheath && new Bringing(scene, sheath, this.state, this.rng, this.skill);
-    this.tail = sheath && new TailPull(scene, sheath, this.state, this.rng, this.skill);
   }
 
   /** Hears a request; `thing` is the id of what it is about, or empty. */
@@ -103,13 +99,13 @@ export class Assistant {
     while (this.orders.length > 0 && this.orders[0]!.dueStep <= sight.step) this.obey(this.orders.shift()!, sight);
     let done: Deed = NOTHING;
     if (!this.stopped) {
-      const loading = this.bringing?.active === true || this.tail?.active === true;
+      const loading = this.bringing?.active === true;
       if (!this.errand && !loading) this.begin(sight);
       if (this.errand) done = this.goOn(this.errand, sight);
-      else if (loading) this.load(sight.step);
+      else if (loading) this.bringing!.step(sight.step);
       else stepBody(this.state, this.scene.scenario.room.assistantXM, 0);
       const comes = this.errand?.phase === 'coming';
-      const busy = [comes ? null : (this.errand?.arm ?? null), ...(this.bringing?.arms ?? []), this.tail?.arm ?? null];
+      const busy = [comes ? null : (this.errand?.arm ?? null), ...(this.bringing?.arms ?? [])];
       for (const side of SIDES) if (!busy.includes(side)) this.rest(side);
     }
     this.drive();
@@ -120,7 +116,6 @@ export class Assistant {
   letGoOfCord(): void {
     if (this.errand?.kind === 'takeCord') this.leave(this.errand, -1);
     this.bringing?.dropAll(-1);
-    this.tail?.stop(-1);
   }
 
   hashInto(hash: StateHash): void {
@@ -131,7 +126,7 @@ export class Assistant {
   save(): unknown {
     const saved: Saved = {
       rng: this.rng.save(), state: copyState(this.state), errand: this.errand && { ...this.errand }, orders: [...this.orders], waiting: [...this.waiting],
-      stopped: this.stopped, carried: this.carried, bringing: this.bringing?.save(), tail: this.tail?.save(),
+      stopped: this.stopped, carried: this.carried, bringing: this.bringing?.save(),
     };
     return saved;
   }
@@ -146,12 +141,10 @@ export class Assistant {
     this.stopped = s.stopped;
     this.carried = s.carried;
     this.bringing?.restore(s.bringing);
-    this.tail?.restore(s.tail);
   }
 
   private doing(): AssistantDoing {
     if (this.stopped) return 'stopped';
-    if (this.tail?.active) return 'pullingTail';
     if (this.bringing?.doing) return this.bringing.doing;
     if (!this.errand) return 'waiting';
     const { kind, phase } = this.errand;
@@ -162,7 +155,7 @@ export class Assistant {
     const { errand } = this;
     const onCord = errand?.kind === 'takeCord' && errand.phase !== 'leaving' ? errand : null;
     if (order.request === 'stop') {
-      this.tail?.stop(sight.step);
+      this.bringing?.stopDrawing(sight.step);
       this.stopped = true;
       this.waiting = [];
       return;
@@ -187,8 +180,8 @@ export class Assistant {
 
   /** Requests about the probe and its sheath. False for any other. */
   private obeyLoading({ request }: Order, step: number): boolean {
-    const { bringing, tail } = this;
-    if (!bringing || !tail) return false;
+    const { bringing } = this;
+    if (!bringing) return false;
     const inHand = bringing.active;
     switch (request) {
       case 'bringProbe':
@@ -200,8 +193,7 @@ export class Assistant {
         if (!bringing.lower(step)) this.said.push(REPLIES.nothingToLower);
         return true;
       case 'pullTail':
-        if (this.errand || tail.active || !tail.begin(bringing.arm)) this.said.push(REPLIES.noTail);
-        else bringing.freeBack();
+        if (this.errand || !bringing.pullTail(step)) this.said.push(REPLIES.noTail);
         return true;
       case 'letGo':
         return inHand && bringing.letGo(step);
@@ -214,12 +206,6 @@ export class Assistant {
         if (inHand) this.said.push(REPLIES.cordInHand);
         return inHand;
     }
-  }
-
-  /** Both arms at the probe and its sheath; the one that holds the cord decides where the body stands. */
-  private load(step: number): void {
-    this.bringing?.step(step);
-    this.tail?.step(step, this.bringing?.active !== true);
   }
 
   private giveSlack(errand: Errand, { step, torsoX }: AssistantSight): void {

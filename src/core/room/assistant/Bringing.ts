@@ -8,37 +8,44 @@ import type { AssistantDoing } from '../picture.ts';
 import type { Scene } from '../scene.ts';
 import { pointAt } from '../sheath/alongCord.ts';
 import { slideTo, takeCord, type CordGrip } from '../sheath/cordGrip.ts';
+import { coverableM } from '../sheath/loading.ts';
 import type { Sheath } from '../sheath/Sheath.ts';
-import { ASSISTANT, restOf, stepBody, stepLimb, type AssistantState } from './assistantBody.ts';
+import { ASSISTANT, outstretched, restOf, stepBody, stepLimb, type AssistantState } from './assistantBody.ts';
 import { cordWay } from './cordPlace.ts';
 import { alongReach, planReach, shareOf, type ReachPath } from './reachPath.ts';
 
 /** Where the cord is taken beside the holder, and how far behind the probe it is held when it hangs (m); common practice. */
 const TAKEN_AT_M = 0.06;
-const HELD_AT_M = 0.25;
+const HELD_AT_M = 0.26;
 /** Where it is held clear once the operator has the probe (m from the probe), and how much of that is straight. */
 const CLEAR_AT_M = 0.42;
 const STRAIGHT = 0.94;
-/** How far the fingertips are from the shoulder of a nearly straight arm, how near the body comes, and how far below the shoulder it reaches without bending down (m). */
-const OUTSTRETCHED_M = 0.55;
-const NEAR_M = 0.3;
+/** How far aside of the holder the shoulder is (m). */
 const AT_HOLDER_M = 0.12;
-const LOW_M = 0.27;
 /** The other hand: how far behind the first it takes the cord, where it carries the rest, beside the middle of the body and how high, and how much longer than straight the cord between the hands is (m). */
 const BEHIND_M = 0.08;
 const BACK_ASIDE_M = 0.05;
-const BACK_Y_M = 1.3;
-const BIGHT = 1.08;
-/** Cord next to the outlet that no hand takes (m). */
+const BACK_Y_M = 1.5;
+const BIGHT_M = 0.05;
+/** Cord to spare between the other hand and the outlet: where there is less, the hand lets go (m). */
 const END_M = 0.1;
-/** How nearly straight a guided cord is, and the pull at the probe from which it hangs (N). */
-const GUIDED = 0.985;
+/** Pull at the probe from which it hangs on a guided cord (N). */
 const HANGS_N = 0.6;
-/** Cord to spare while the hand climbs along it (m). */
+/** Cord to spare while the hand climbs along it, and when it has (m). */
 const LOOSE_M = 0.02;
+const TAUT_M = 0.003;
+/** Cord to spare where loosened fingers guide it (m). */
+const GUIDED_M = 0.05;
 /** Cord that stays bare before the hand that holds it clear, and no hand goes higher than this (m). */
-const AHEAD_M = 0.16;
+const AHEAD_M = 0.22;
 const HIGHEST_M = 1.72;
+/** How fast the open end is drawn (m/s); how steeply and how high it is drawn away from the probe (m). */
+const DRAW_MPS = 0.14;
+const DRAWN_UP = 0.85;
+const DRAWN_HIGHEST_M = 1.6;
+/** Where the open end of the film is taken, before it, and how fast a hand slides there along the cord (m, m/s). */
+const BEFORE_END_M = 0.012;
+const TO_END_MPS = 0.3;
 /** Gap between face and mouth before it is lowered, how fast and how far it is lowered (m, m/s). */
 const OVER_M = 0.05;
 const LOWER_MPS = 0.08;
@@ -59,17 +66,19 @@ const SLACK_M = 0.05;
 const SLACK_MOST_M = 0.15;
 const TIPS = [HAND.gripU, 0] as const;
 
-type Phase = 'coming' | 'reaching' | 'lifting' | 'carrying' | 'over' | 'lowering' | 'lowered' | 'clear' | 'leaving';
+type Phase = 'coming' | 'reaching' | 'lifting' | 'carrying' | 'over' | 'lowering' | 'lowered' | 'clear' | 'toEnd' | 'drawing' | 'leaving';
 
 interface State {
+  readonly goesFor: 'probe' | 'tail';
   phase: Phase;
+  /** Node of the cord that the drawn film drags at now, or −1. */
+  dragged: number;
   readonly arm: Side;
   readonly way: 1 | -1;
   path: ReachPath | null;
   grip: CordGrip | null;
-  /** The other hand carries the rest of the cord; null before it has it, or while it does something else. */
+  /** The other hand carries the rest of the cord; null before it has it. */
   back: CordGrip | null;
-  backFree: boolean;
   goalX: number;
   goalY: number;
   /** How far the probe has been lowered, and what hung on the hand before (m, N). */
@@ -82,7 +91,7 @@ interface State {
 }
 
 const DOING: Readonly<Record<Phase, AssistantDoing>> = {
-  coming: 'coming', reaching: 'reaching', lifting: 'bringingProbe', carrying: 'bringingProbe', over: 'overMouth', lowering: 'lowering', lowered: 'overMouth', clear: 'supportingCord', leaving: 'leaving',
+  coming: 'coming', reaching: 'reaching', lifting: 'bringingProbe', carrying: 'bringingProbe', over: 'overMouth', lowering: 'lowering', lowered: 'overMouth', clear: 'supportingCord', toEnd: 'pullingTail', drawing: 'pullingTail', leaving: 'leaving',
 };
 
 /**
@@ -111,7 +120,8 @@ export class Bringing {
   /** Arms that are at work. */
   get arms(): readonly Side[] {
     if (!this.s || this.s.phase === 'coming') return [];
-    return this.s.grip && !this.s.backFree ? [this.s.arm, otherSide(this.s.arm)] : [this.s.arm];
+    const { arm, grip, back, goesFor, phase } = this.s;
+    return grip && goesFor === 'probe' && (back || phase === 'lifting') ? [arm, otherSide(arm)] : [arm];
   }
 
   get doing(): AssistantDoing | null {
@@ -128,9 +138,9 @@ export class Bringing {
     return this.s?.phase === 'clear';
   }
 
-  begin(step: number): void {
+  begin(step: number, goesFor: 'probe' | 'tail' = 'probe'): void {
     const way = cordWay(this.scene);
-    this.s = { phase: 'coming', arm: way > 0 ? 'right' : 'left', way, path: null, grip: null, back: null, backFree: false, goalX: 0, goalY: 0, loweredM: 0, weightN: 0, pullN: 0, slackM: 0, since: step };
+    this.s = { goesFor, dragged: -1, phase: 'coming', arm: way > 0 ? 'right' : 'left', way, path: null, grip: null, back: null, goalX: 0, goalY: 0, loweredM: 0, weightN: 0, pullN: 0, slackM: 0, since: step };
   }
 
   /** Told again to bring it: to where the mouth is now. */
@@ -149,9 +159,27 @@ export class Bringing {
   /** Told to let go: first of the probe, then of the cord. False when nothing is held. */
   letGo(step: number): boolean {
     if (!this.s?.grip) return false;
-    if (this.s.phase === 'clear') this.leave(step);
+    if (['clear', 'toEnd', 'drawing'].includes(this.s.phase)) this.leave(step);
     else if (this.hasProbe) this.enter('clear', step);
     return true;
+  }
+
+  /**
+   * Told to pull the tail: the hand that holds the cord clear slides along it to the open end; else a hand comes for it. False where
+   * there is no end to be taken.
+   */
+  pullTail(step: number): boolean {
+    if (!this.scene.cover.on || this.left() <= 0 || (this.s && this.s.phase !== 'clear')) return false;
+    // From here on the end is the assistant's: the operator has asked for it to be taken.
+    this.sheath.handOverEnd();
+    if (this.s) this.enter('toEnd', step);
+    else this.begin(step, 'tail');
+    return true;
+  }
+
+  /** Told to stop: the film stays as far as it is drawn. */
+  stopDrawing(step: number): void {
+    if (this.s?.phase === 'toEnd' || this.s?.phase === 'drawing') this.endDrawing(step);
   }
 
   giveSlack(): void {
@@ -169,7 +197,7 @@ export class Bringing {
     if (!s) return;
     if (s.phase === 'leaving') return this.goBack(s, step);
     if (s.grip) this.hold(s, step);
-    if (s.grip) this.carryRest(s);
+    if (s.grip && s.goesFor === 'probe') this.carryRest(s);
     if (!this.s || this.s.phase === 'leaving') return;
     const [x, y] = this.aim(s);
     const stance = this.stance(s, x, y);
@@ -187,12 +215,20 @@ export class Bringing {
     const limb = this.body.limbs[s.arm];
     const there = s.path !== null && shareOf(s.path, step) >= 1 && length(limb.x - x, limb.y - y) < ARRIVED_M;
     if (s.phase === 'reaching' && there) {
-      s.grip = takeCord(scene.world, scene.cord, scene.scenario.cord.linkM, scene.assistantHands[s.arm], TIPS, TAKEN_AT_M);
+      const at = s.goesFor === 'tail' ? scene.cover.coveredM + BEFORE_END_M : TAKEN_AT_M;
+      s.grip = takeCord(scene.world, scene.cord, scene.scenario.cord.linkM, scene.assistantHands[s.arm], TIPS, at);
+      if (s.goesFor === 'tail') {
+        s.path = null;
+        this.enter('drawing', step);
+        return;
+      }
       const { x: px, y: py } = this.probe();
-      this.go('lifting', step, px, py + THING_SHAPES.probe.halfLength + HELD_AT_M * STRAIGHT);
+      this.go('lifting', step, px, py + THING_SHAPES.probe.halfLength + HELD_AT_M - TAUT_M);
     } else if (s.phase === 'lifting' && there && s.back) {
       this.unhook();
       this.carry(step);
+    } else if (s.phase === 'toEnd' && s.grip!.s <= scene.cover.coveredM + BEFORE_END_M + 1e-9) {
+      this.enter('drawing', step);
     } else if (s.phase === 'carrying' && there) {
       s.path = null;
       this.enter('over', step);
@@ -232,12 +268,10 @@ export class Bringing {
 
   /** Far enough aside that the arm comes from the side, over the operator's arms. */
   private stance(s: State, x: number, y: number): { readonly x: number; readonly stoop: number } {
-    const stoop = Math.max(0, ASSISTANT.shoulderM - y - LOW_M);
-    const up = y - ASSISTANT.shoulderM + stoop;
     // At the holder both hands are needed close to each other.
-    const atHolder = s.phase === 'coming' || s.phase === 'reaching' || s.phase === 'lifting';
-    const aside = atHolder ? AT_HOLDER_M : Math.max(NEAR_M, Math.sqrt(Math.max(0, OUTSTRETCHED_M * OUTSTRETCHED_M - up * up)));
-    return { x: x + s.way * (aside + ASSISTANT.shoulderHalfWidthM), stoop };
+    const atHolder = s.goesFor === 'probe' && (s.phase === 'coming' || s.phase === 'reaching' || s.phase === 'lifting');
+    const stance = outstretched(x, y, s.way);
+    return atHolder ? { x: x + s.way * (AT_HOLDER_M + ASSISTANT.shoulderHalfWidthM), stoop: stance.stoop } : stance;
   }
 
   /** Where the cord is held clear, from the probe: so far that the film does not come to the hand (m). */
@@ -253,10 +287,10 @@ export class Bringing {
     const { linkM, lengthM } = scenario.cord;
     const arm = otherSide(s.arm);
     const limb = body.limbs[arm];
-    if (s.backFree) return;
     limb.inPlane = true;
     const front = body.limbs[s.arm];
     if (!s.back) {
+      if (s.phase !== 'lifting') return;
       const { x, y } = pointAt(world, cord, linkM, s.grip!.s + BEHIND_M);
       stepLimb(body, arm, ...this.follow(arm, x, y), false);
       if (length(limb.x - x, limb.y - y) < ARRIVED_M) s.back = takeCord(world, cord, linkM, assistantHands[arm], TIPS, s.grip!.s + BEHIND_M);
@@ -264,7 +298,9 @@ export class Bringing {
     }
     stepLimb(body, arm, ...this.follow(arm, body.torsoX + s.way * BACK_ASIDE_M, BACK_Y_M), false);
     const apart = length(front.x - limb.x, front.y - limb.y);
-    const wanted = Math.min(lengthM - END_M, s.grip!.s + Math.max(BEHIND_M, apart * BIGHT));
+    const wanted = s.grip!.s + apart + BIGHT_M;
+    const { outletXM, outletYM } = scenario.room.machine;
+    if (wanted + length(outletXM - limb.x, outletYM - limb.y) > lengthM - END_M) return this.freeBack();
     const most = RUN_MPS * STEP_SECONDS;
     if (!slideTo(world, cord, linkM, assistantHands[arm], TIPS, s.back, s.back.s + Math.min(most, Math.max(-most, wanted - s.back.s)))) s.back = null;
   }
@@ -276,7 +312,6 @@ export class Bringing {
     const { world, assistantHands } = this.scene;
     if (s.back && world.holderOf(s.back.node) === assistantHands[otherSide(s.arm)]) world.releaseNode(s.back.node);
     s.back = null;
-    s.backFree = true;
   }
 
   /** Looks after the hold on the cord: lets it run to where it should be, lowers, feels. */
@@ -289,8 +324,11 @@ export class Bringing {
     if (s.phase === 'lifting') wanted = Math.min(HELD_AT_M, this.fromTail(s) + LOOSE_M);
     const most = RUN_MPS * STEP_SECONDS;
     // Loosened fingers guide the cord: it runs through them as the hand goes, and as fast as it falls when something hangs on it.
-    if (s.phase === 'clear' && grip.s < this.clearAt()) wanted = Math.min(this.clearAt(), Math.max(this.fromTail(s) / GUIDED, world.endTensions(cord).first > HANGS_N ? grip.s + most : 0));
-    const to = grip.s + Math.min(s.phase === 'lifting' ? Infinity : most, Math.max(0, wanted - grip.s));
+    if (s.phase === 'clear' && grip.s < this.clearAt()) wanted = Math.min(this.clearAt(), Math.max(this.needed(s) + GUIDED_M, world.endTensions(cord).first > HANGS_N ? grip.s + most : 0));
+    if (s.phase === 'drawing' && !this.draw(s)) this.endDrawing(step);
+    if (s.phase === 'toEnd' || s.phase === 'drawing') wanted = scene.cover.coveredM + BEFORE_END_M;
+    const back = s.phase === 'toEnd' ? -TO_END_MPS * STEP_SECONDS : 0;
+    const to = grip.s + Math.min(s.phase === 'lifting' ? 1.3 * most : most, Math.max(back, wanted - grip.s));
     if (s.phase === 'lowering') this.lowerOn(s, step);
     const waits = scenario.assistant.letsGoAfterS;
     if (s.phase === 'lowered' && waits > 0 && step - s.since >= secondsToSteps(waits)) this.enter('clear', step);
@@ -308,19 +346,29 @@ export class Bringing {
   /** Where the fingertips are to be now. */
   private aim(s: State): readonly [number, number] {
     if (s.phase === 'coming' || s.phase === 'reaching') {
-      const { x, y } = pointAt(this.scene.world, this.scene.cord, this.scene.scenario.cord.linkM, TAKEN_AT_M);
+      const at = s.goesFor === 'tail' ? this.scene.cover.coveredM + BEFORE_END_M : TAKEN_AT_M;
+      const { x, y } = pointAt(this.scene.world, this.scene.cord, this.scene.scenario.cord.linkM, at);
       return [x, y];
+    }
+    if (s.phase === 'toEnd' || s.phase === 'drawing') {
+      const { x, y } = this.tail();
+      return this.upFrom(s, x, y, s.grip!.s * STRAIGHT, DRAWN_UP, DRAWN_HIGHEST_M);
     }
     return s.phase === 'clear' ? this.clearOf(s) : [s.goalX, s.goalY];
   }
 
-  /** Held clear: nearly straight up from the probe, and outward as the cord gets longer. */
+  /** Held clear: nearly straight up from the open end of the film, or from the probe, and outward where that would be too high. */
   private clearOf(s: State): readonly [number, number] {
-    const { world, cord } = this.scene;
-    const first = world.strandStart(cord);
-    const far = Math.max(0.1, this.clearAt() * STRAIGHT - s.slackM);
-    const up = Math.min(far * UPRIGHT, Math.max(0.05, HIGHEST_M - world.y[first]!));
-    return [world.x[first]! + s.way * Math.sqrt(Math.max(0, far * far - up * up)), world.y[first]! + up];
+    const held = this.sheath.endHeldBy !== null;
+    const { x, y } = held ? this.openEnd() : this.tail();
+    const far = Math.max(0.1, (this.clearAt() - (held ? this.scene.cover.coveredM : 0)) * STRAIGHT - s.slackM);
+    return this.upFrom(s, x, y, far, UPRIGHT, HIGHEST_M);
+  }
+
+  /** `far` metres from (x, y), rising as that share of it until a hand is high, and outward. */
+  private upFrom(s: State, x: number, y: number, far: number, share: number, highest: number): readonly [number, number] {
+    const up = Math.min(far * share, Math.max(0.05, highest - y));
+    return [x + s.way * Math.sqrt(Math.max(0, far * far - up * up)), y + up];
   }
 
   /** Toward a goal that moves, no faster than a hand that holds something still. */
@@ -336,12 +384,59 @@ export class Bringing {
     return { x: world.bodyX[things[0]!.body]!, y: world.bodyY[things[0]!.body]! };
   }
 
-  /** From where the cord leaves the probe to the fingertips (m). */
-  private fromTail(s: State): number {
+  private tail(): { readonly x: number; readonly y: number } {
     const { world, cord } = this.scene;
     const first = world.strandStart(cord);
+    return { x: world.x[first]!, y: world.y[first]! };
+  }
+
+  private openEnd(): { readonly x: number; readonly y: number } {
+    const { world, cord, cover, scenario } = this.scene;
+    return pointAt(world, cord, scenario.cord.linkM, cover.coveredM);
+  }
+
+  /** Cord that it takes from the probe along the film and on to the fingertips (m). */
+  private needed(s: State): number {
+    const { x, y } = this.openEnd();
+    const limb = this.body.limbs[s.arm];
+    return this.scene.cover.coveredM + length(limb.x - x, limb.y - y);
+  }
+
+  /** From where the cord leaves the probe to the fingertips (m). */
+  private fromTail(s: State): number {
+    const tail = this.tail();
     const { x, y } = this.body.limbs[s.arm];
-    return length(x - world.x[first]!, y - world.y[first]!);
+    return length(x - tail.x, y - tail.y);
+  }
+
+  /** Film that is still folded (m). */
+  private left(): number {
+    return coverableM(this.scene.scenario) - this.scene.cover.coveredM;
+  }
+
+  /** Draws the open end on for one step, against the film's drag on the cord. False when that is too much, or no film is left. */
+  private draw(s: State): boolean {
+    const { world, cord, cover, scenario } = this.scene;
+    this.undrag(s);
+    const stickN = this.sheath.film.stickN();
+    if (stickN > GRIP_N || this.left() <= 1e-9) return false;
+    this.sheath.draw(DRAW_MPS * STEP_SECONDS);
+    const { ux, uy } = pointAt(world, cord, scenario.cord.linkM, cover.coveredM);
+    s.dragged = world.strandStart(cord) + Math.round(cover.coveredM / scenario.cord.linkM) - 1;
+    world.setNodeForce(s.dragged, ux * stickN, uy * stickN);
+    return true;
+  }
+
+  private undrag(s: State): void {
+    if (s.dragged >= 0) this.scene.world.setNodeForce(s.dragged, 0, 0);
+    s.dragged = -1;
+  }
+
+  /** The end is let go; where the rest of the cord is carried, the hand holds the cord clear again. */
+  private endDrawing(step: number): void {
+    this.undrag(this.s!);
+    if (this.s!.goesFor === 'probe') this.enter('clear', step);
+    else this.leave(step);
   }
 
   /** Takes the probe out of its holder. */
@@ -352,6 +447,7 @@ export class Bringing {
 
   private leave(step: number): void {
     const s = this.s!;
+    this.undrag(s);
     if (s.grip && this.scene.world.holderOf(s.grip.node) === this.scene.assistantHands[s.arm]) this.scene.world.releaseNode(s.grip.node);
     s.grip = null;
     this.freeBack();

@@ -123,6 +123,19 @@ export function stanceFor(x: number, y: number, way: number): { readonly x: numb
   return { x: x + way * (aside + ASSISTANT.shoulderHalfWidthM), stoop };
 }
 
+/** How far the fingertips are from the shoulder of a nearly straight arm, how near the body comes, and how far below the shoulder it reaches without bending down (m). */
+const OUTSTRETCHED_M = 0.55;
+const NEAR_M = 0.3;
+const LOW_M = 0.27;
+
+/** Where to stand so that a nearly straight arm reaches (x, y) from `way`, over the operator's arms. */
+export function outstretched(x: number, y: number, way: number): { readonly x: number; readonly stoop: number } {
+  const stoop = Math.max(0, ASSISTANT.shoulderM - y - LOW_M);
+  const up = y - ASSISTANT.shoulderM + stoop;
+  const aside = Math.max(NEAR_M, Math.sqrt(Math.max(0, OUTSTRETCHED_M * OUTSTRETCHED_M - up * up)));
+  return { x: x + way * (aside + ASSISTANT.shoulderHalfWidthM), stoop };
+}
+
 export const copyState = (state: AssistantState): AssistantState => ({ ...state, limbs: { left: { ...state.limbs.left }, right: { ...state.limbs.right } } });
 
 /** Both arms with their palms, for whoever looks at them. */

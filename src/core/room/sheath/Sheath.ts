@@ -42,6 +42,8 @@ const AT_END_M = 0.03;
 /** How near to the probe or the first of the cord fingers stroke the film or put a band on (m), and how far along the cord. */
 const BESIDE_M = 0.035;
 const ALONG_CORD_M = 0.12;
+/** A hand that lets go of the fold is off it at this distance (m). */
+const OFF_FOLD_M = 0.06;
 /** Force of fingers that stroke the film (N), common practice. */
 const STROKE_N = 8;
 /** Friction of a drawn film when it is pulled faster than it slides (N s/m): it keeps a hand from flinging it. */
@@ -197,7 +199,7 @@ export class Sheath {
     }
     this.pocket.step(openDepthM(scene.scenario, this.gatheredM));
     this.drawByHand();
-    for (const side of SIDES) scene.cover.folded[side] = this.pocket.holds(side) || this.end?.side === side;
+    for (const side of SIDES) scene.cover.folded[side] = this.pocket.holds(side) || this.end?.side === side || (scene.cover.folded[side] && this.isAtFold(side));
   }
 
   /** After the world has moved and hands have used what they hold. */
@@ -336,6 +338,16 @@ export class Sheath {
 
   private gatheredAtFirst(): number {
     return this.scene.scenario.sheath.form === 'telescoped' ? toGatherM(this.scene.scenario) : 0;
+  }
+
+  /** Fingers that have let go are still under the fold until the hand has gone. */
+  private isAtFold(side: Side): boolean {
+    const { world, cord, cover, scenario } = this.scene;
+    const [x, y] = this.tips(side);
+    if (this.pocket.isOpen) return this.pocket.edgeGap(x, y) < OFF_FOLD_M;
+    if (!cover.on) return false;
+    const at = pointAt(world, cord, scenario.cord.linkM, cover.coveredM);
+    return length(at.x - x, at.y - y) < OFF_FOLD_M;
   }
 
   private tips(side: Side): readonly [number, number] {
