@@ -1,6 +1,6 @@
 import { atan2, cos, length, PI, sin } from '../base/portableMath.ts';
 import { otherSide, SIDES, signOf, type Side } from '../base/side.ts';
-import { HAND } from './handShape.ts';
+import { fingertips } from './fingertips.ts';
 import type { HandState, Hold } from './handState.ts';
 import { THING_SHAPES } from './itemShapes.ts';
 import type { Scene } from './scene.ts';
@@ -24,13 +24,6 @@ export type Grasp =
   | { readonly kind: 'node'; readonly strand: 'drape.left' | 'drape.right' | 'cord'; readonly node: number; readonly gap: number }
   | { readonly kind: 'rim'; readonly gap: number }
   | { readonly kind: 'film'; readonly gap: number };
-
-/** Fingertips of a hand, in metres. */
-export function fingertips(scene: Scene, side: Side): readonly [number, number] {
-  const { world } = scene;
-  const b = scene.hands[side];
-  return [world.bodyX[b]! + world.bodyC[b]! * HAND.gripU, world.bodyY[b]! + world.bodyS[b]! * HAND.gripU];
-}
 
 /** Nearest thing, cord or sheet within reach of the fingertips, or null. `gone` says which things are no longer there. */
 export function findGrasp(scene: Scene, side: Side, gone: readonly boolean[], sheath: Sheath | null): Grasp | null {

@@ -1,5 +1,5 @@
 import { SIDES, type Side } from '../base/side.ts';
-import { fingertips } from './grip.ts';
+import { fingertips } from './fingertips.ts';
 import { HAND } from './handShape.ts';
 import type { Scene } from './scene.ts';
 

@@ -41,7 +41,7 @@ const FACE_R = 0.1;
 const BARE_FINGERS_R = 0.012;
 /** Half thickness of a film, and how long its folds lie at its open end (m). */
 const FILM_R = 0.0005;
-const END_M = 0.03;
+const END_M = 0.04;
 /** Halvings by which the mouth is found along a probe: to a tenth of a millimetre. */
 const HALVINGS = 10;
 /** Skin nearer than this to the edge of a drape lies under it (m). */

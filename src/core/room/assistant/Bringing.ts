@@ -8,11 +8,13 @@ import type { AssistantDoing } from '../picture.ts';
 import type { Scene } from '../scene.ts';
 import { pointAt } from '../sheath/alongCord.ts';
 import { slideTo, takeCord, type CordGrip } from '../sheath/cordGrip.ts';
-import { coverableM } from '../sheath/loading.ts';
 import type { Sheath } from '../sheath/Sheath.ts';
-import { ASSISTANT, outstretched, restOf, stepBody, stepLimb, type AssistantState } from './assistantBody.ts';
+import { ASSISTANT, followGoal, outstretched, restOf, stepBody, stepLimb, type AssistantState } from './assistantBody.ts';
+import { openEndOf, tailOf } from './cordEnds.ts';
 import { cordWay } from './cordPlace.ts';
+import { EndDrawing } from './EndDrawing.ts';
 import { alongReach, planReach, shareOf, type ReachPath } from './reachPath.ts';
+import { RestOfCord } from './RestOfCord.ts';
 
 /** Where the cord is taken beside the holder, and how far behind the probe it is held when it hangs (m); common practice. */
 const TAKEN_AT_M = 0.06;
@@ -22,12 +24,7 @@ const CLEAR_AT_M = 0.42;
 const STRAIGHT = 0.94;
 /** How far aside of the holder the shoulder is (m). */
 const AT_HOLDER_M = 0.12;
-/** The other hand: how far behind the first it takes the cord, where it carries the rest, beside the middle of the body and how high, and how much longer than straight the cord between the hands is (m). */
-const BEHIND_M = 0.08;
-const BACK_ASIDE_M = 0.05;
-const BACK_Y_M = 1.5;
-const BIGHT_M = 0.05;
-/** Cord to spare between the other hand and the outlet: where there is less, the hand lets go (m). */
+/** Cord next to the outlet that no hand takes (m). */
 const END_M = 0.1;
 /** Pull at the probe from which it hangs on a guided cord (N). */
 const HANGS_N = 0.6;
@@ -39,11 +36,11 @@ const GUIDED_M = 0.05;
 /** Cord that stays bare before the hand that holds it clear, and no hand goes higher than this (m). */
 const AHEAD_M = 0.22;
 const HIGHEST_M = 1.72;
-/** How fast the open end is drawn (m/s); how steeply and how high it is drawn away from the probe (m). */
-const DRAW_MPS = 0.14;
+/** How steeply, how high (m) and how nearly straight the open end is drawn away from the probe. */
+const DRAWN_STRAIGHT = 0.97;
 const DRAWN_UP = 0.85;
 const DRAWN_HIGHEST_M = 1.6;
-/** Where the open end of the film is taken, before it, and how fast a hand slides there along the cord (m, m/s). */
+/** Where the open end is taken, before it, and how fast a hand slides there (m, m/s). */
 const BEFORE_END_M = 0.012;
 const TO_END_MPS = 0.3;
 /** Gap between face and mouth before it is lowered, how fast and how far it is lowered (m, m/s). */
@@ -64,6 +61,13 @@ const STANDS_M = 0.04;
 const ARRIVED_M = 0.012;
 const SLACK_M = 0.05;
 const SLACK_MOST_M = 0.15;
+/** Cosine of how far the cord that is held clear leans outward. */
+const UPRIGHT = 0.98;
+/** Where the probe is brought without an opened sheath: over the edge of the bed, at that height of a mouth (m). */
+const BESIDE_BED_M = 0.55;
+const NO_MOUTH_M = 1.4;
+/** So much of its way back a hand is out of the plane of bed and field. */
+const OUT_OF_PLANE = 0.75;
 const TIPS = [HAND.gripU, 0] as const;
 
 type Phase = 'coming' | 'reaching' | 'lifting' | 'carrying' | 'over' | 'lowering' | 'lowered' | 'clear' | 'toEnd' | 'drawing' | 'leaving';
@@ -71,14 +75,10 @@ type Phase = 'coming' | 'reaching' | 'lifting' | 'carrying' | 'over' | 'lowering
 interface State {
   readonly goesFor: 'probe' | 'tail';
   phase: Phase;
-  /** Node of the cord that the drawn film drags at now, or −1. */
-  dragged: number;
   readonly arm: Side;
   readonly way: 1 | -1;
   path: ReachPath | null;
   grip: CordGrip | null;
-  /** The other hand carries the rest of the cord; null before it has it. */
-  back: CordGrip | null;
   goalX: number;
   goalY: number;
   /** How far the probe has been lowered, and what hung on the hand before (m, N). */
@@ -90,6 +90,9 @@ interface State {
   since: number;
 }
 
+/** The hand on the side of the machine. */
+const armOf = (scene: Scene): Side => (cordWay(scene) > 0 ? 'right' : 'left');
+
 const DOING: Readonly<Record<Phase, AssistantDoing>> = {
   coming: 'coming', reaching: 'reaching', lifting: 'bringingProbe', carrying: 'bringingProbe', over: 'overMouth', lowering: 'lowering', lowered: 'overMouth', clear: 'supportingCord', toEnd: 'pullingTail', drawing: 'pullingTail', leaving: 'leaving',
 };
@@ -100,6 +103,9 @@ const DOING: Readonly<Record<Phase, AssistantDoing>> = {
  */
 export class Bringing {
   private s: State | null = null;
+  private readonly drawing: EndDrawing;
+  /** In the other hand. */
+  private readonly rest: RestOfCord;
 
   constructor(
     private readonly scene: Scene,
@@ -107,21 +113,20 @@ export class Bringing {
     private readonly body: AssistantState,
     private readonly rng: Rng,
     private readonly skill: number,
-  ) {}
+  ) {
+    this.drawing = new EndDrawing(scene, sheath);
+    this.rest = new RestOfCord(scene, body, otherSide(armOf(scene)));
+  }
 
   get active(): boolean {
     return this.s !== null;
   }
 
-  get arm(): Side | null {
-    return this.s?.arm ?? null;
-  }
-
   /** Arms that are at work. */
   get arms(): readonly Side[] {
     if (!this.s || this.s.phase === 'coming') return [];
-    const { arm, grip, back, goesFor, phase } = this.s;
-    return grip && goesFor === 'probe' && (back || phase === 'lifting') ? [arm, otherSide(arm)] : [arm];
+    const { arm, phase } = this.s;
+    return this.rest.held || phase === 'lifting' ? [arm, otherSide(arm)] : [arm];
   }
 
   get doing(): AssistantDoing | null {
@@ -140,7 +145,7 @@ export class Bringing {
 
   begin(step: number, goesFor: 'probe' | 'tail' = 'probe'): void {
     const way = cordWay(this.scene);
-    this.s = { goesFor, dragged: -1, phase: 'coming', arm: way > 0 ? 'right' : 'left', way, path: null, grip: null, back: null, goalX: 0, goalY: 0, loweredM: 0, weightN: 0, pullN: 0, slackM: 0, since: step };
+    this.s = { goesFor, phase: 'coming', arm: armOf(this.scene), way, path: null, grip: null, goalX: 0, goalY: 0, loweredM: 0, weightN: 0, pullN: 0, slackM: 0, since: step };
   }
 
   /** Told again to bring it: to where the mouth is now. */
@@ -169,7 +174,7 @@ export class Bringing {
    * there is no end to be taken.
    */
   pullTail(step: number): boolean {
-    if (!this.scene.cover.on || this.left() <= 0 || (this.s && this.s.phase !== 'clear')) return false;
+    if (this.drawing.leftM <= 0 || (this.s && this.s.phase !== 'clear')) return false;
     // From here on the end is the assistant's: the operator has asked for it to be taken.
     this.sheath.handOverEnd();
     if (this.s) this.enter('toEnd', step);
@@ -197,7 +202,8 @@ export class Bringing {
     if (!s) return;
     if (s.phase === 'leaving') return this.goBack(s, step);
     if (s.grip) this.hold(s, step);
-    if (s.grip && s.goesFor === 'probe') this.carryRest(s);
+    if (s.grip && s.phase === 'lifting' && !this.rest.held) this.rest.take({ ...s, s: s.grip.s });
+    else if (s.grip) this.rest.carry({ ...s, s: s.grip.s });
     if (!this.s || this.s.phase === 'leaving') return;
     const [x, y] = this.aim(s);
     const stance = this.stance(s, x, y);
@@ -210,7 +216,7 @@ export class Bringing {
       }
       return;
     }
-    const [tx, ty] = s.path ? alongReach(s.path, step, x, y) : this.follow(s.arm, x, y);
+    const [tx, ty] = s.path ? alongReach(s.path, step, x, y) : followGoal(this.body.limbs[s.arm], x, y, FOLLOW_MPS);
     stepLimb(this.body, s.arm, tx, ty, false);
     const limb = this.body.limbs[s.arm];
     const there = s.path !== null && shareOf(s.path, step) >= 1 && length(limb.x - x, limb.y - y) < ARRIVED_M;
@@ -222,9 +228,9 @@ export class Bringing {
         this.enter('drawing', step);
         return;
       }
-      const { x: px, y: py } = this.probe();
-      this.go('lifting', step, px, py + THING_SHAPES.probe.halfLength + HELD_AT_M - TAUT_M);
-    } else if (s.phase === 'lifting' && there && s.back) {
+      const tail = tailOf(scene);
+      this.go('lifting', step, tail.x, tail.y + HELD_AT_M - TAUT_M);
+    } else if (s.phase === 'lifting' && there && this.rest.held) {
       this.unhook();
       this.carry(step);
     } else if (s.phase === 'toEnd' && s.grip!.s <= scene.cover.coveredM + BEFORE_END_M + 1e-9) {
@@ -236,12 +242,14 @@ export class Bringing {
   }
 
   save(): unknown {
-    return this.s && { ...this.s, grip: this.s.grip && { ...this.s.grip }, back: this.s.back && { ...this.s.back } };
+    return { s: this.s && { ...this.s, grip: this.s.grip && { ...this.s.grip } }, drawing: this.drawing.save(), rest: this.rest.save() };
   }
 
   restore(saved: unknown): void {
-    const s = saved as State | null;
-    this.s = s && { ...s, grip: s.grip && { ...s.grip }, back: s.back && { ...s.back } };
+    const { s, drawing, rest } = saved as { readonly s: State | null; readonly drawing: unknown; readonly rest: unknown };
+    this.s = s && { ...s, grip: s.grip && { ...s.grip } };
+    this.drawing.restore(drawing);
+    this.rest.restore(rest);
   }
 
   private enter(phase: Phase, step: number): void {
@@ -280,40 +288,6 @@ export class Bringing {
     return Math.min(scenario.cord.lengthM - END_M, Math.max(CLEAR_AT_M, cover.coveredM + AHEAD_M));
   }
 
-  /** The other hand takes the cord behind the first and carries what is behind it, before the body. */
-  private carryRest(s: State): void {
-    const { scene, body } = this;
-    const { world, cord, scenario, assistantHands } = scene;
-    const { linkM, lengthM } = scenario.cord;
-    const arm = otherSide(s.arm);
-    const limb = body.limbs[arm];
-    limb.inPlane = true;
-    const front = body.limbs[s.arm];
-    if (!s.back) {
-      if (s.phase !== 'lifting') return;
-      const { x, y } = pointAt(world, cord, linkM, s.grip!.s + BEHIND_M);
-      stepLimb(body, arm, ...this.follow(arm, x, y), false);
-      if (length(limb.x - x, limb.y - y) < ARRIVED_M) s.back = takeCord(world, cord, linkM, assistantHands[arm], TIPS, s.grip!.s + BEHIND_M);
-      return;
-    }
-    stepLimb(body, arm, ...this.follow(arm, body.torsoX + s.way * BACK_ASIDE_M, BACK_Y_M), false);
-    const apart = length(front.x - limb.x, front.y - limb.y);
-    const wanted = s.grip!.s + apart + BIGHT_M;
-    const { outletXM, outletYM } = scenario.room.machine;
-    if (wanted + length(outletXM - limb.x, outletYM - limb.y) > lengthM - END_M) return this.freeBack();
-    const most = RUN_MPS * STEP_SECONDS;
-    if (!slideTo(world, cord, linkM, assistantHands[arm], TIPS, s.back, s.back.s + Math.min(most, Math.max(-most, wanted - s.back.s)))) s.back = null;
-  }
-
-  /** The other hand lets go of the rest of the cord, since it is wanted elsewhere. */
-  freeBack(): void {
-    const { s } = this;
-    if (!s) return;
-    const { world, assistantHands } = this.scene;
-    if (s.back && world.holderOf(s.back.node) === assistantHands[otherSide(s.arm)]) world.releaseNode(s.back.node);
-    s.back = null;
-  }
-
   /** Looks after the hold on the cord: lets it run to where it should be, lowers, feels. */
   private hold(s: State, step: number): void {
     const { scene } = this;
@@ -325,7 +299,7 @@ export class Bringing {
     const most = RUN_MPS * STEP_SECONDS;
     // Loosened fingers guide the cord: it runs through them as the hand goes, and as fast as it falls when something hangs on it.
     if (s.phase === 'clear' && grip.s < this.clearAt()) wanted = Math.min(this.clearAt(), Math.max(this.needed(s) + GUIDED_M, world.endTensions(cord).first > HANGS_N ? grip.s + most : 0));
-    if (s.phase === 'drawing' && !this.draw(s)) this.endDrawing(step);
+    if (s.phase === 'drawing' && !this.drawing.step()) this.endDrawing(step);
     if (s.phase === 'toEnd' || s.phase === 'drawing') wanted = scene.cover.coveredM + BEFORE_END_M;
     const back = s.phase === 'toEnd' ? -TO_END_MPS * STEP_SECONDS : 0;
     const to = grip.s + Math.min(s.phase === 'lifting' ? 1.3 * most : most, Math.max(back, wanted - grip.s));
@@ -351,8 +325,8 @@ export class Bringing {
       return [x, y];
     }
     if (s.phase === 'toEnd' || s.phase === 'drawing') {
-      const { x, y } = this.tail();
-      return this.upFrom(s, x, y, s.grip!.s * STRAIGHT, DRAWN_UP, DRAWN_HIGHEST_M);
+      const { x, y } = tailOf(this.scene);
+      return this.upFrom(s, x, y, s.grip!.s * DRAWN_STRAIGHT, DRAWN_UP, DRAWN_HIGHEST_M);
     }
     return s.phase === 'clear' ? this.clearOf(s) : [s.goalX, s.goalY];
   }
@@ -360,7 +334,7 @@ export class Bringing {
   /** Held clear: nearly straight up from the open end of the film, or from the probe, and outward where that would be too high. */
   private clearOf(s: State): readonly [number, number] {
     const held = this.sheath.endHeldBy !== null;
-    const { x, y } = held ? this.openEnd() : this.tail();
+    const { x, y } = held ? openEndOf(this.scene) : tailOf(this.scene);
     const far = Math.max(0.1, (this.clearAt() - (held ? this.scene.cover.coveredM : 0)) * STRAIGHT - s.slackM);
     return this.upFrom(s, x, y, far, UPRIGHT, HIGHEST_M);
   }
@@ -371,70 +345,23 @@ export class Bringing {
     return [x + s.way * Math.sqrt(Math.max(0, far * far - up * up)), y + up];
   }
 
-  /** Toward a goal that moves, no faster than a hand that holds something still. */
-  private follow(arm: Side, x: number, y: number): readonly [number, number] {
-    const limb = this.body.limbs[arm];
-    const far = length(x - limb.x, y - limb.y);
-    const share = Math.min(1, (FOLLOW_MPS * STEP_SECONDS) / Math.max(far, 1e-9));
-    return [limb.x + (x - limb.x) * share, limb.y + (y - limb.y) * share];
-  }
-
-  private probe(): { readonly x: number; readonly y: number } {
-    const { world, things } = this.scene;
-    return { x: world.bodyX[things[0]!.body]!, y: world.bodyY[things[0]!.body]! };
-  }
-
-  private tail(): { readonly x: number; readonly y: number } {
-    const { world, cord } = this.scene;
-    const first = world.strandStart(cord);
-    return { x: world.x[first]!, y: world.y[first]! };
-  }
-
-  private openEnd(): { readonly x: number; readonly y: number } {
-    const { world, cord, cover, scenario } = this.scene;
-    return pointAt(world, cord, scenario.cord.linkM, cover.coveredM);
-  }
-
   /** Cord that it takes from the probe along the film and on to the fingertips (m). */
   private needed(s: State): number {
-    const { x, y } = this.openEnd();
+    const { x, y } = openEndOf(this.scene);
     const limb = this.body.limbs[s.arm];
     return this.scene.cover.coveredM + length(limb.x - x, limb.y - y);
   }
 
   /** From where the cord leaves the probe to the fingertips (m). */
   private fromTail(s: State): number {
-    const tail = this.tail();
+    const tail = tailOf(this.scene);
     const { x, y } = this.body.limbs[s.arm];
     return length(x - tail.x, y - tail.y);
   }
 
-  /** Film that is still folded (m). */
-  private left(): number {
-    return coverableM(this.scene.scenario) - this.scene.cover.coveredM;
-  }
-
-  /** Draws the open end on for one step, against the film's drag on the cord. False when that is too much, or no film is left. */
-  private draw(s: State): boolean {
-    const { world, cord, cover, scenario } = this.scene;
-    this.undrag(s);
-    const stickN = this.sheath.film.stickN();
-    if (stickN > GRIP_N || this.left() <= 1e-9) return false;
-    this.sheath.draw(DRAW_MPS * STEP_SECONDS);
-    const { ux, uy } = pointAt(world, cord, scenario.cord.linkM, cover.coveredM);
-    s.dragged = world.strandStart(cord) + Math.round(cover.coveredM / scenario.cord.linkM) - 1;
-    world.setNodeForce(s.dragged, ux * stickN, uy * stickN);
-    return true;
-  }
-
-  private undrag(s: State): void {
-    if (s.dragged >= 0) this.scene.world.setNodeForce(s.dragged, 0, 0);
-    s.dragged = -1;
-  }
-
   /** The end is let go; where the rest of the cord is carried, the hand holds the cord clear again. */
   private endDrawing(step: number): void {
-    this.undrag(this.s!);
+    this.drawing.stop();
     if (this.s!.goesFor === 'probe') this.enter('clear', step);
     else this.leave(step);
   }
@@ -447,10 +374,10 @@ export class Bringing {
 
   private leave(step: number): void {
     const s = this.s!;
-    this.undrag(s);
+    this.drawing.stop();
     if (s.grip && this.scene.world.holderOf(s.grip.node) === this.scene.assistantHands[s.arm]) this.scene.world.releaseNode(s.grip.node);
     s.grip = null;
-    this.freeBack();
+    this.rest.letGo();
     s.path = this.plan(step, ...restOf(this.body, s.arm));
     this.enter('leaving', step);
   }
@@ -470,12 +397,3 @@ export class Bringing {
     return planReach(this.rng, this.skill, step, [limb.x, limb.y], [x, y]);
   }
 }
-
-/** Cosine of how far the cord that is held clear leans outward. */
-const UPRIGHT = 0.98;
-/** Where the probe is brought without an opened sheath: over the edge of the bed, at that height of a mouth (m). */
-const BESIDE_BED_M = 0.55;
-const NO_MOUTH_M = 1.4;
-/** So much of its way back a hand is out of the plane of bed and field. */
-const OUT_OF_PLANE = 0.75;
-

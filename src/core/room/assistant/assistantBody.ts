@@ -115,6 +115,13 @@ export function stepLimb(state: AssistantState, side: Side, x: number, y: number
   limb.y += dy * share;
 }
 
+/** Fingertips that follow a goal, no faster than that (m/s): where they are after a step. */
+export function followGoal(limb: Limb, x: number, y: number, mps: number): readonly [number, number] {
+  const far = length(x - limb.x, y - limb.y);
+  const share = Math.min(1, (mps * STEP_SECONDS) / Math.max(far, 1e-9));
+  return [limb.x + (x - limb.x) * share, limb.y + (y - limb.y) * share];
+}
+
 /** Where to stand, and how far to bend, so that the arm on the inner side reaches (x, y) comfortably from `way` (1: from its right on the screen). */
 export function stanceFor(x: number, y: number, way: number): { readonly x: number; readonly stoop: number } {
   const stoop = Math.max(0, ASSISTANT.shoulderM - y - 0.27);

@@ -1,75 +1,35 @@
 import type { StateHash } from '../../base/hash.ts';
-import { acos, length } from '../../base/portableMath.ts';
+import { length } from '../../base/portableMath.ts';
 import { SIDES, type Side } from '../../base/side.ts';
 import { STEP_SECONDS } from '../../base/time.ts';
-import type { Fact } from '../../ledger/fact.ts';
 import type { SheathObservation, SheathState } from '../../procedure/observation.ts';
+import { fingertips } from '../fingertips.ts';
 import { HAND } from '../handShape.ts';
-import type { HandState } from '../handState.ts';
-import { THING_SHAPES } from '../itemShapes.ts';
 import type { ProbeDress } from '../picture.ts';
 import type { Scene, SheathParts } from '../scene.ts';
 import type { Surfaces } from '../surfaces.ts';
 import { holderOf, workingEnd } from '../work.ts';
-import { nearestAlong, pointAt } from './alongCord.ts';
-import { takeAirIn } from './airIntake.ts';
-import { coupledShare, squeeze, ventAir } from './air.ts';
-import { bandPlace, tensionN, turnsFor } from './bands.ts';
-import { putBand } from './banding.ts';
-import { bubbleHalfM } from './bubble.ts';
+import { pointAt } from './alongCord.ts';
+import { Contents } from './Contents.ts';
 import { slideTo, takeCord, type CordGrip } from './cordGrip.ts';
 import { FilmOnCord } from './FilmOnCord.ts';
-import { pullFilm } from './filmSlide.ts';
-import { runGel, squeezeGelIn, strokeGel } from './gelFlow.ts';
-import type { HeadShape } from './headShape.ts';
-import { newInside, type SheathInside } from './inside.ts';
-import { coverableM, openDepthM, probeHead, toGatherM } from './loading.ts';
+import { Fingers } from './Fingers.ts';
+import type { SheathHost } from './host.ts';
+import { coverableM, openDepthM, toGatherM } from './loading.ts';
 import { Pocket } from './Pocket.ts';
-import { loadFace } from './tear.ts';
+import { onProbeAxis } from './probeAxis.ts';
 
 /** Where the fingertips of a hand are in its frame. */
 const TIPS = [HAND.gripU, 0] as const;
 /** How fast a hand gathers a loose sheath (m/s), common practice. */
 const GATHER_MPS = 0.3;
-/** What a packet and a bottle of gel hold (mL), common practice; and what falls off by its weight. */
-export const GEL_ML = { gelPacket: 20, gelBottle: 250 } as const;
-const LUMP_ML = 10;
-/** How near to the middle of the mouth a nozzle must be, across and in height (m). */
-const OVER_MOUTH_M = 0.06;
-const ABOVE_MOUTH_M = 0.16;
 /** How near the face must be to the closed end for the film to lie on it (m). */
 const AT_END_M = 0.03;
-/** How near to the probe or the first of the cord fingers stroke the film or put a band on (m), and how far along the cord. */
-const BESIDE_M = 0.035;
-const ALONG_CORD_M = 0.12;
 /** A hand that lets go of the fold is off it at this distance (m). */
 const OFF_FOLD_M = 0.06;
-/** Force of fingers that stroke the film (N), common practice. */
-const STROKE_N = 8;
 /** Friction of a drawn film when it is pulled faster than it slides (N s/m): it keeps a hand from flinging it. */
 const DRAG_NS = 30;
 const FASTEST_MPS = 0.4;
-/** Share by which a new pull of the cord enters the one that counts: about 0.1 s. */
-const PULL_BLEND = 0.08;
-
-/** Part of the face with a picture that counts as all of it. */
-const COUPLED = 0.95;
-
-/** What the sheath needs of the room. */
-export interface SheathHost {
-  readonly hands: Readonly<Record<Side, HandState>>;
-  readonly gone: boolean[];
-  readonly carriedOff: boolean[];
-  readonly used: readonly number[];
-  /** A slot got another surface. */
-  replaced(slot: number): void;
-  /** What a slot carries was put somewhere else. */
-  moved(slot: number): void;
-  say(fact: SheathFact): void;
-}
-
-/** What happened to the film, without its step. */
-export type SheathFact = Omit<Extract<Fact, { kind: 'torn' }>, 'step'> | Omit<Extract<Fact, { kind: 'gelled' }>, 'step'>;
 
 /** A hand that holds the open end of the film on the cord. */
 interface EndHold {
@@ -80,15 +40,10 @@ interface EndHold {
 interface Saved {
   readonly pocket: unknown;
   readonly film: unknown;
-  readonly inside: SheathInside;
-  readonly otherGelMl: number;
-  readonly dropMl: number;
+  readonly contents: unknown;
+  readonly fingers: unknown;
   readonly gatheredM: number;
   readonly end: EndHold | null;
-  readonly usedBefore: readonly number[];
-  readonly strokes: Readonly<Record<Side, number | null>>;
-  readonly cordPullN: number;
-  readonly faceToEndM: number | null;
   readonly cover: { readonly on: boolean; readonly coveredM: number; readonly open: boolean; readonly folded: Readonly<Record<Side, boolean>> };
 }
 
@@ -96,19 +51,10 @@ interface Saved {
 export class Sheath {
   readonly pocket: Pocket;
   readonly film: FilmOnCord;
-  private inside: SheathInside = newInside();
-  private otherGelMl = 0;
-  /** Gel that hangs at the nozzle. */
-  private dropMl = 0;
+  private readonly contents: Contents;
+  private readonly fingers: Fingers;
   private gatheredM: number;
   private end: EndHold | null = null;
-  private usedBefore: number[];
-  /** Where each hand strokes the film, along the probe from its face, or null. */
-  private strokes: Record<Side, number | null> = { left: null, right: null };
-  private cordPullN = 0;
-  /** From the face in the opened sheath to its closed end (m), or null. */
-  private faceToEndM: number | null = null;
-  private readonly head: HeadShape;
 
   constructor(
     private readonly scene: Scene,
@@ -118,9 +64,9 @@ export class Sheath {
   ) {
     this.pocket = new Pocket(scene, parts.pocket);
     this.film = new FilmOnCord(scene, surfaces, host);
-    this.head = probeHead(scene.scenario);
+    this.contents = new Contents(scene, surfaces, this.pocket, host);
+    this.fingers = new Fingers(scene, this.pocket, this.contents, host);
     this.gatheredM = this.gatheredAtFirst();
-    this.usedBefore = scene.things.map(() => 0);
   }
 
   get state(): SheathState {
@@ -180,13 +126,13 @@ export class Sheath {
   /** Whether fingers at (x, y) on the probe have film between, inside the opened sheath. */
   isThroughFilm(x: number, y: number): boolean {
     if (this.scene.cover.on) return true;
-    const [ax, ay] = this.onAxis(x, y).point;
+    const [ax, ay] = onProbeAxis(this.scene, x, y).point;
     return this.pocket.contains(ax, ay);
   }
 
   /** A hand strokes the film on the probe. */
   strokesProbe(side: Side): boolean {
-    return this.strokes[side] !== null;
+    return this.fingers.strokesProbe(side);
   }
 
   /** Before the world moves. */
@@ -207,18 +153,15 @@ export class Sheath {
     const { scene } = this;
     if (this.pocket.isOpen) {
       this.pocket.feel(scene.things[0]!.body);
-      this.takeGel();
-      this.inside = runGel(this.inside, this.downward(), STEP_SECONDS);
-      this.pushGel();
-      this.tear(this.pocket.pushN);
+      this.contents.stepOpen();
       const holder = holderOf(this.host.hands, 0);
       const [x, y] = workingEnd(scene, 0);
       const [ex, ey] = this.pocket.end();
       if (holder && this.pocket.contains(x, y) && length(x - ex, y - ey) < AT_END_M) this.putOnProbe();
     }
-    this.usedBefore = [...this.host.used];
-    this.workWithFingers();
-    this.pullByCord();
+    this.contents.remember();
+    this.fingers.step();
+    this.contents.pullByCord();
     this.film.layOut(this.pocket, this.parts.pocket);
   }
 
@@ -228,7 +171,7 @@ export class Sheath {
     const to = Math.min(coverableM(scenario), Math.max(0, cover.coveredM + metres));
     const went = to - cover.coveredM;
     cover.coveredM = to;
-    this.inside = ventAir(this.inside, this.head, this.head.lengthM + to);
+    this.contents.vent(this.contents.head.lengthM + to);
     return went;
   }
 
@@ -248,9 +191,7 @@ export class Sheath {
     this.end = null;
     if (this.pocket.isOpen) this.pocket.close();
     Object.assign(scene.cover, { on: false, open: false, coveredM: 0 });
-    this.inside = newInside();
-    this.otherGelMl = this.dropMl = this.cordPullN = 0;
-    this.faceToEndM = null;
+    this.contents.startOver();
     this.gatheredM = this.gatheredAtFirst();
     scene.world.setBodyEnabled(scene.things[parts.roll]!.body, true);
     host.gone[parts.roll] = host.carriedOff[parts.roll] = false;
@@ -259,13 +200,11 @@ export class Sheath {
 
   /** What covers the probe, as it is shown. */
   get dress(): ProbeDress | null {
-    if (!this.scene.cover.on) return null;
-    const { bands, bubbles, torn } = this.inside;
-    return { bands: bands.map(({ alongM }) => alongM), bubbles: bubbles.map((bubble) => ({ at: bubble.sM, lengthM: 2 * bubbleHalfM(bubble, this.inside, this.head) })), torn };
+    return this.scene.cover.on ? this.contents.dress : null;
   }
 
   get gelMl(): number {
-    return this.inside.gelMl + this.inside.lumps.reduce((sum, { ml }) => sum + ml, 0);
+    return this.contents.gelMl;
   }
 
   /** Film that is still folded at the open end (m). */
@@ -276,61 +215,59 @@ export class Sheath {
   }
 
   observe(step: number, withAssistant: boolean, lyingOnField: boolean): SheathObservation {
-    const { scene, inside, head } = this;
+    const { scene, contents } = this;
     const { scenario, cover } = scene;
     const holder = holderOf(this.host.hands, 0);
-    const tight = inside.bands.filter((band) => tensionN(band, head) > 0).map((band) => bandPlace(band, head));
     return {
       step,
       sheath: this.state,
       gathered: Math.min(1, this.gatheredM / toGatherM(scenario)),
-      gelMl: inside.gelMl - Math.min(inside.gelMl, this.otherGelMl),
-      otherGelMl: this.otherGelMl,
+      gelMl: contents.gelAtEndMl - Math.min(contents.gelAtEndMl, contents.otherGelMl),
+      otherGelMl: contents.otherGelMl,
       probe: {
         withAssistant,
-        overMouth: withAssistant && this.pocket.isOpen && this.isOverMouth(...workingEnd(scene, 0)),
+        overMouth: withAssistant && this.pocket.isOpen && contents.isOverMouth(...workingEnd(scene, 0)),
         inside: this.probeInside,
-        heldThrough: holder && this.isThroughFilm(...this.tips(holder)) ? holder : null,
+        heldThrough: holder && this.isThroughFilm(...fingertips(scene, holder)) ? holder : null,
         lyingOnField: cover.on && lyingOnField,
       },
       coveredM: cover.coveredM,
       coverableM: coverableM(scenario),
       endHeld: this.end !== null || this.film.tailed,
-      faceSpoiled: cover.on ? 1 - coupledShare(inside, head) : 1,
-      bands: { head: tight.includes('head'), cord: tight.includes('handle') },
-      torn: inside.torn,
+      faceSpoiled: cover.on ? contents.faceSpoiled : 1,
+      bands: contents.bands,
+      torn: contents.torn,
     };
   }
 
   /** Gel and no air under the whole face. */
   get coupled(): boolean {
-    return !this.inside.torn && coupledShare(this.inside, this.head) >= COUPLED;
+    return this.contents.coupled;
   }
 
   hashInto(hash: StateHash): void {
     const { cover } = this.scene;
-    hash.addNumber(cover.coveredM).addInt(cover.on ? 1 : 0).addInt(cover.open ? 1 : 0).addNumber(this.pocket.depthM).addNumber(this.gatheredM).addNumber(this.inside.gelMl).addInt(this.inside.bands.length);
-    for (const { sM, ml } of this.inside.bubbles) hash.addNumber(sM).addNumber(ml);
+    hash.addNumber(cover.coveredM).addInt(cover.on ? 1 : 0).addInt(cover.open ? 1 : 0).addNumber(this.pocket.depthM).addNumber(this.gatheredM);
+    this.contents.hashInto(hash);
   }
 
   save(): unknown {
-    const { inside, otherGelMl, dropMl, gatheredM, cordPullN, faceToEndM } = this;
     const { on, coveredM, open, folded } = this.scene.cover;
     const saved: Saved = {
-      inside, otherGelMl, dropMl, gatheredM, cordPullN, faceToEndM, pocket: this.pocket.save(), film: this.film.save(), end: this.end && { side: this.end.side, grip: { ...this.end.grip } },
-      usedBefore: [...this.usedBefore], strokes: { ...this.strokes }, cover: { on, coveredM, open, folded: { ...folded } },
+      pocket: this.pocket.save(), film: this.film.save(), contents: this.contents.save(), fingers: this.fingers.save(), gatheredM: this.gatheredM,
+      end: this.end && { side: this.end.side, grip: { ...this.end.grip } }, cover: { on, coveredM, open, folded: { ...folded } },
     };
     return saved;
   }
 
   restore(saved: unknown): void {
     const s = saved as Saved;
-    ({ inside: this.inside, otherGelMl: this.otherGelMl, dropMl: this.dropMl, gatheredM: this.gatheredM, cordPullN: this.cordPullN, faceToEndM: this.faceToEndM } = s);
     this.pocket.restore(s.pocket);
     this.film.restore(s.film);
+    this.contents.restore(s.contents);
+    this.fingers.restore(s.fingers);
+    this.gatheredM = s.gatheredM;
     this.end = s.end && { side: s.end.side, grip: { ...s.end.grip } };
-    this.usedBefore = [...s.usedBefore];
-    this.strokes = { ...s.strokes };
     const { folded, ...rest } = s.cover;
     Object.assign(this.scene.cover, rest);
     Object.assign(this.scene.cover.folded, folded);
@@ -343,113 +280,21 @@ export class Sheath {
   /** Fingers that have let go are still under the fold until the hand has gone. */
   private isAtFold(side: Side): boolean {
     const { world, cord, cover, scenario } = this.scene;
-    const [x, y] = this.tips(side);
+    const [x, y] = fingertips(this.scene, side);
     if (this.pocket.isOpen) return this.pocket.edgeGap(x, y) < OFF_FOLD_M;
     if (!cover.on) return false;
     const at = pointAt(world, cord, scenario.cord.linkM, cover.coveredM);
     return length(at.x - x, at.y - y) < OFF_FOLD_M;
   }
 
-  private tips(side: Side): readonly [number, number] {
-    const { world, hands } = this.scene;
-    const b = hands[side];
-    return [world.bodyX[b]! + world.bodyC[b]! * HAND.gripU, world.bodyY[b]! + world.bodyS[b]! * HAND.gripU];
-  }
-
-  /** Place on the probe's axis nearest to (x, y), its distance from the face and how far off it is (m). */
-  private onAxis(x: number, y: number): { readonly point: readonly [number, number]; readonly alongM: number; readonly gap: number } {
-    const { world, things } = this.scene;
-    const { body } = things[0]!;
-    const half = THING_SHAPES.probe.halfLength;
-    const c = world.bodyC[body]!;
-    const s = world.bodyS[body]!;
-    const u = Math.min(half, Math.max(-half, (x - world.bodyX[body]!) * c + (y - world.bodyY[body]!) * s));
-    const point = [world.bodyX[body]! + c * u, world.bodyY[body]! + s * u] as const;
-    return { point, alongM: half - u, gap: length(point[0] - x, point[1] - y) };
-  }
-
-  /** Place on the dressed probe or the first of its cord nearest to fingers, as distance from the face (m), or null when none is near. */
-  private besideFilm(side: Side): number | null {
-    const { world, cord, cover, scenario } = this.scene;
-    const [x, y] = this.tips(side);
-    const onProbe = this.onAxis(x, y);
-    const onCord = nearestAlong(world, cord, scenario.cord.linkM, x, y);
-    const near = Math.min(cover.coveredM, ALONG_CORD_M);
-    if (onCord.gap < onProbe.gap && onCord.gap < BESIDE_M && onCord.s <= near) return this.head.lengthM + onCord.s;
-    return onProbe.gap - THING_SHAPES.probe.halfHeight < BESIDE_M ? onProbe.alongM : null;
-  }
-
-  private isOverMouth(x: number, y: number): boolean {
-    const [mx, my] = this.pocket.mouth();
-    return Math.abs(x - mx) < OVER_MOUTH_M && y > my - OVER_MOUTH_M && y < my + ABOVE_MOUTH_M;
-  }
-
-  /** Cosine between the way from mouth to closed end and straight down. */
-  private downward(): number {
-    const [mx, my] = this.pocket.mouth();
-    const [ex, ey] = this.pocket.end();
-    return (my - ey) / Math.max(length(mx - ex, my - ey), 1e-6);
-  }
-
-  /** What nozzles over the mouth let go falls into it in one lump when it stops, or when it is heavy. */
-  private takeGel(): void {
-    const { scene, host } = this;
-    let flows = false;
-    scene.things.forEach(({ kind }, k) => {
-      if (kind !== 'gelPacket' && kind !== 'gelBottle') return;
-      const ml = (host.used[k]! - this.usedBefore[k]!) * GEL_ML[kind];
-      if (ml <= 0 || !this.isOverMouth(...workingEnd(scene, k))) return;
-      if (kind === 'gelBottle') {
-        if (this.otherGelMl === 0) host.say({ kind: 'gelled', gel: this.surfaces.upper[this.surfaces.slots.thing[k]!.solid]!, surface: this.surfaces.film!.probe, ...this.placeOfEnd() });
-        this.otherGelMl += ml;
-      }
-      this.dropMl += ml;
-      flows = true;
-    });
-    if (this.dropMl === 0 || (flows && this.dropMl < LUMP_ML)) return;
-    this.inside = squeezeGelIn(this.inside, this.dropMl, this.pocket.depthM);
-    this.dropMl = 0;
-  }
-
-  /** The face takes the gel in its way along to the closed end. */
-  private pushGel(): void {
-    const [x, y] = workingEnd(this.scene, 0);
-    const before = this.faceToEndM;
-    const [ex, ey] = this.pocket.end();
-    this.faceToEndM = this.pocket.contains(x, y) ? length(x - ex, y - ey) : null;
-    if (before !== null && this.faceToEndM !== null && this.faceToEndM < before) this.inside = strokeGel(this.inside, before, this.faceToEndM);
-  }
-
-  private placeOfEnd(): { readonly x: number; readonly y: number } {
-    const [x, y] = this.pocket.end();
-    return { x, y };
-  }
-
-  private tear(pushN: number): void {
-    const torn = loadFace(this.inside, pushN, this.scene.scenario.sheath.tearN);
-    if (torn.torn && !this.inside.torn) {
-      const [x, y] = workingEnd(this.scene, 0);
-      this.host.say({ kind: 'torn', surface: this.surfaces.film!.probe, x, y });
-    }
-    this.inside = torn;
-  }
-
   /** The face is at the closed end and a hand holds it there: from now on the film is on the probe, with the air that it took along. */
   private putOnProbe(): void {
-    const { scene, host, head } = this;
-    const { world, things, cover } = scene;
-    const { body } = things[0]!;
-    const [mx, my] = this.pocket.mouth();
-    const [ex, ey] = this.pocket.end();
-    const l = Math.max(length(ex - mx, ey - my), 1e-6);
-    const [dx, dy] = [(ex - mx) / l, (ey - my) / l];
-    const [c, s] = [world.bodyC[body]!, world.bodyS[body]!];
-    const tilt = acos(Math.min(1, Math.max(-1, c * dx + s * dy))) * (c * dy - s * dx >= 0 ? 1 : -1);
-    this.inside = takeAirIn(this.inside, head, tilt);
+    const { scene, host } = this;
+    this.contents.seat();
     const coveredM = this.mouthAlongCord();
     const holders = SIDES.filter((side) => this.pocket.holds(side));
     this.pocket.close();
-    Object.assign(cover, { on: true, open: false, coveredM });
+    Object.assign(scene.cover, { on: true, open: false, coveredM });
     this.film.lieOnProbe();
     holders.forEach((side, k) => {
       const hand = host.hands[side];
@@ -499,55 +344,4 @@ export class Sheath {
     if (beyond > 0) this.draw(Math.min(FASTEST_MPS, beyond / DRAG_NS) * STEP_SECONDS * (along > 0 ? 1 : -1));
     if (!slideTo(world, cord, scenario.cord.linkM, body, TIPS, grip, cover.coveredM)) this.end = null;
   }
-
-  /** Fingers beside the dressed probe stroke its film, and put a band on that they hold. */
-  private workWithFingers(): void {
-    for (const side of SIDES) {
-      const hand = this.host.hands[side];
-      const before = this.strokes[side];
-      this.strokes[side] = null;
-      if (!hand.using) continue;
-      if (this.scene.cover.on) {
-        const alongM = this.besideFilm(side);
-        if (alongM === null) continue;
-        if (hand.hold?.kind === 'thing') this.putOn(hand, hand.hold.thing, alongM);
-        else if (!hand.hold) {
-          this.strokes[side] = alongM;
-          if (before !== null && before !== alongM) this.inside = squeeze(this.inside, this.head, before, alongM, STROKE_N);
-        }
-      } else if (this.pocket.isOpen && !hand.hold) this.strokePocket(side, before);
-    }
-  }
-
-  /** Fingers along the hanging film take gel with them to its closed end. */
-  private strokePocket(side: Side, before: number | null): void {
-    const [x, y] = this.tips(side);
-    const [ex, ey] = this.pocket.end();
-    if (!this.pocket.contains(x, y)) return;
-    const now = length(x - ex, y - ey);
-    this.strokes[side] = now;
-    if (before !== null && before !== now) this.inside = strokeGel(this.inside, before, now);
-  }
-
-  private putOn(hand: HandState, thing: number, alongM: number): void {
-    const { scene, host } = this;
-    if (scene.things[thing]!.kind !== 'band') return;
-    const banded = putBand(this.inside, this.head, { alongM, turns: turnsFor(alongM, this.head) });
-    if (!banded) return;
-    this.inside = banded;
-    scene.world.setBodyEnabled(scene.things[thing]!.body, false);
-    host.gone[thing] = host.carriedOff[thing] = true;
-    hand.hold = null;
-    hand.closed = false;
-    hand.using = false;
-  }
-
-  /** A hand that holds the probe holds it by its film: what the cord pulls beyond what fingers, bands and gel hold draws the probe out of it. */
-  private pullByCord(): void {
-    const { scene } = this;
-    if (!scene.cover.on || !holderOf(this.host.hands, 0)) return;
-    this.cordPullN += (scene.world.endTensions(scene.cord).first - this.cordPullN) * PULL_BLEND;
-    this.inside = pullFilm(this.inside, this.head, { alongM: this.head.lengthM / 2, pullN: this.cordPullN, toward: 'face', gripN: scene.scenario.operator.gripForceN }, STEP_SECONDS);
-  }
 }
-
