@@ -6,7 +6,7 @@ import type { RunResult } from '../../src/core/run/result.ts';
 import { Run } from '../../src/core/run/run.ts';
 import { Operator, type SentCommand } from './operator.ts';
 
-export type ShippedRoom = 'quiet-room' | 'high-rails-short-sheath' | 'restless-patient-head-down' | 'harmless-or-not';
+export type ShippedRoom = 'quiet-room' | 'high-rails-short-sheath' | 'restless-patient-head-down' | 'harmless-or-not' | 'sheath-short' | 'sheath-loose-clumsy' | 'sheath-hurried';
 
 export interface OperatorRun {
   readonly op: Operator;
