@@ -3,7 +3,9 @@ import type { TaskId } from '../../src/core/procedure/observation.ts';
 import type { Operator } from './operator.ts';
 
 /** Where the mouth of the sheath is held: the palm of the right hand, over the patient and clear of the field (m). */
-const MOUTH: readonly [number, number] = [0, 1.3];
+const MOUTH: readonly [number, number] = [0.04, 1.34];
+/** A probe that moves no faster hangs still (m/s). */
+const STILL_MPS = 0.04;
 /** Half the length of the probe (m). */
 const HALF_M = 0.062;
 
@@ -37,7 +39,7 @@ export class Loading {
 
   /** The left hand lets go of the mouth, which the right spreads alone, and goes aside. */
   aside(): this {
-    this.op.release('left').palmTo('left', 0.27, 1.13);
+    this.op.release('left').palmTo('left', 0.28, 1.14);
     return this;
   }
 
@@ -47,23 +49,42 @@ export class Loading {
     op.palmTo('left', 0.33, 1.3).turn('left', -40).take('left', id, 0.12).palmTo('left', 0.33, 1.36).turn('left', -10);
     const [x, y] = this.mouth();
     op.endTo('left', x + 0.02, y + 0.06).use('left', seconds).palmTo('left', 0.33, 1.36).wait(4);
-    op.turn('left', -40).endTo('left', 0.3, 1.1).endTo('left', 0.3, 1.02, 0.1).release('left').turn('left', -10).palmTo('left', 0.27, 1.13);
+    op.turn('left', -40).endTo('left', 0.3, 1.1).endTo('left', 0.3, 1.02, 0.1).release('left').turn('left', -10).palmTo('left', 0.28, 1.14);
     return this;
   }
 
-  /** The probe over the mouth, and lowered into it. */
+  /** The probe brought over the mouth, and hanging still there. */
   bring(): this {
-    return this.ask('bringProbe', 6);
+    return this.ask('bringProbe', 6).untilItHangs();
   }
 
+  /** Waits until the probe has stopped swinging, no longer than `mostS` seconds. */
+  untilItHangs(mostS = 15): this {
+    const { world, things } = this.op.run.room.scene;
+    const { body } = things[0]!;
+    for (let s = 0, still = 0; s < mostS && still < 0.6; s += 0.1) {
+      this.op.wait(0.1);
+      still = Math.abs(world.bodyVx[body]!) < STILL_MPS ? still + 0.1 : 0;
+    }
+    return this;
+  }
+
+  /** The mouth moved under the face of the probe. */
+  under(): this {
+    const { op } = this;
+    op.palmTo('right', op.hand('right').x + op.end('probe').x - this.mouth()[0], MOUTH[1], 0.1);
+    return this;
+  }
+
+  /** The probe lowered into the mouth. */
   lower(): this {
-    return this.ask('lower', 5);
+    return this.ask('lower', 5.8);
   }
 
   /** The left hand takes the probe through the film. */
   takeProbe(): this {
     const { op } = this;
-    op.fingersTo('left', op.thing('probe').x + 0.012, op.thing('probe').y - 0.015).grip('left');
+    op.fingersTo('left', op.thing('probe').x - 0.018, op.thing('probe').y - 0.01).grip('left');
     if (op.holds('left') !== 'probe') throw new Error(`the left hand holds ${op.holds('left') ?? 'nothing'} instead of the probe`);
     return this;
   }
@@ -74,7 +95,7 @@ export class Loading {
 
   /** The right hand draws the open end a little way up the cord, and leaves it. */
   drawUp(): this {
-    this.op.palmTo('right', 0.03, 1.42, 0.15).release('right').palmTo('right', -0.1, 1.35);
+    this.op.palmTo('right', this.op.hand('right').x + 0.03, MOUTH[1] + 0.12, 0.15).release('right').palmTo('right', -0.1, 1.35);
     return this;
   }
 
@@ -90,8 +111,13 @@ export class Loading {
   band(id: string, alongM: number): this {
     const { op } = this;
     op.turn('right', -40).take('right', id, 0.14).palmTo('right', -0.15, 1.25).turn('right', -10);
+    return this.putBand(alongM);
+  }
+
+  /** The band in the right hand round the film, so far from the face (m). */
+  putBand(alongM: number): this {
     const [x, y] = this.onProbe(alongM);
-    op.fingersTo('right', x, y, 0.15).use('right', 0.2).palmTo('right', -0.15, 1.2);
+    this.op.fingersTo('right', x, y, 0.15).use('right', 0.2).palmTo('right', -0.15, 1.2);
     return this;
   }
 
@@ -109,7 +135,7 @@ export class Loading {
 
   /** Up to the probe in the sheath, in the left hand, with the assistant still holding it. */
   toProbe(): this {
-    return this.fetch().open().aside().gel().bring().lower().takeProbe();
+    return this.fetch().open().aside().gel().bring().under().lower().takeProbe();
   }
 
   all(): this {

@@ -182,7 +182,7 @@ export class Assistant {
   private obeyLoading({ request }: Order, step: number): boolean {
     const { bringing } = this;
     if (!bringing) return false;
-    const inHand = bringing.active;
+    const inHand = bringing.active && bringing.doing !== 'leaving';
     switch (request) {
       case 'bringProbe':
         if (!inHand && !this.errand && !this.scene.cover.on) bringing.begin(step);

@@ -44,9 +44,9 @@ const DRAWN_HIGHEST_M = 1.6;
 const BEFORE_END_M = 0.012;
 const TO_END_MPS = 0.3;
 /** Gap between face and mouth before it is lowered, how fast and how far it is lowered (m, m/s). */
-const OVER_M = 0.05;
+const OVER_M = 0.11;
 const LOWER_MPS = 0.08;
-const LOWER_MOST_M = 0.34;
+const LOWER_MOST_M = 0.4;
 /** Part of the weight below which the probe is felt to rest on something. */
 const RESTS = 0.45;
 /** How fast the cord runs through a loosened hand, and the hand that holds it clear goes (m/s). */
@@ -54,15 +54,15 @@ const RUN_MPS = 0.8;
 const FOLLOW_MPS = 0.45;
 /** How far off the mouth the clumsiest hand brings the probe (m). */
 const CLUMSY_M = 0.05;
-/** Pull at which the cord slips out of a bare hand (N), and share by which a new pull enters the one that counts (about 0.1 s). */
-const GRIP_N = 12;
+/** Pull at which the cord slips out of a bare hand (N); a hold that slides chatters by several newtons. Share by which a new pull enters the one that counts (about 0.1 s). */
+const GRIP_N = 20;
 const PULL_BLEND = 0.08;
 const STANDS_M = 0.04;
 const ARRIVED_M = 0.012;
 const SLACK_M = 0.05;
 const SLACK_MOST_M = 0.15;
 /** Cosine of how far the cord that is held clear leans outward. */
-const UPRIGHT = 0.98;
+const UPRIGHT = 0.88;
 /** Where the probe is brought without an opened sheath: over the edge of the bed, at that height of a mouth (m). */
 const BESIDE_BED_M = 0.55;
 const NO_MOUTH_M = 1.4;
@@ -299,6 +299,8 @@ export class Bringing {
     const most = RUN_MPS * STEP_SECONDS;
     // Loosened fingers guide the cord: it runs through them as the hand goes, and as fast as it falls when something hangs on it.
     if (s.phase === 'clear' && grip.s < this.clearAt()) wanted = Math.min(this.clearAt(), Math.max(this.needed(s) + GUIDED_M, world.endTensions(cord).first > HANGS_N ? grip.s + most : 0));
+    // The operator has the probe: what the cord lacks is given at once.
+    if (s.phase === 'lowered' && this.sheath.probeHeld) wanted = Math.max(wanted, this.needed(s));
     if (s.phase === 'drawing' && !this.drawing.step()) this.endDrawing(step);
     if (s.phase === 'toEnd' || s.phase === 'drawing') wanted = scene.cover.coveredM + BEFORE_END_M;
     const back = s.phase === 'toEnd' ? -TO_END_MPS * STEP_SECONDS : 0;

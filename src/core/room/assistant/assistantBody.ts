@@ -131,7 +131,7 @@ export function stanceFor(x: number, y: number, way: number): { readonly x: numb
 }
 
 /** How far the fingertips are from the shoulder of a nearly straight arm, how near the body comes, and how far below the shoulder it reaches without bending down (m). */
-const OUTSTRETCHED_M = 0.55;
+const OUTSTRETCHED_M = 0.56;
 const NEAR_M = 0.3;
 const LOW_M = 0.27;
 

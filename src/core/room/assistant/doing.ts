@@ -26,7 +26,7 @@ export function newErrand(scene: Scene, kind: ErrandKind, thing: string, { torso
   if (kind === 'wipeFace') return errand(torsoX >= sight.torsoX ? 1 : -1);
   if (kind === 'openPacket') {
     const spare = nextSpare(scene, thing, sight);
-    return spare < 0 ? null : errand(torsoX >= scene.scenario.items[spare - 1]!.xM ? 1 : -1, { thing: spare });
+    return spare < 0 ? null : errand(scene.scenario.items[spare - 1]!.xM >= 0 ? 1 : -1, { thing: spare });
   }
   const k = toTakeAway(scene, thing, torsoX, sight);
   return k < 0 ? null : errand(scene.world.bodyX[scene.things[k]!.body]! >= 0 ? 1 : -1, { thing: k });

@@ -26,7 +26,7 @@ const GATHER_MPS = 0.3;
 /** How near the face must be to the closed end for the film to lie on it (m). */
 const AT_END_M = 0.03;
 /** A hand that lets go of the fold is off it at this distance (m). */
-const OFF_FOLD_M = 0.06;
+const OFF_FOLD_M = 0.1;
 /** Friction of a drawn film when it is pulled faster than it slides (N s/m): it keeps a hand from flinging it. */
 const DRAG_NS = 30;
 const FASTEST_MPS = 0.4;
@@ -79,6 +79,11 @@ export class Sheath {
   get probeInside(): boolean {
     const [x, y] = workingEnd(this.scene, 0);
     return this.scene.cover.on || this.pocket.contains(x, y);
+  }
+
+  /** A hand of the operator holds the probe. */
+  get probeHeld(): boolean {
+    return holderOf(this.host.hands, 0) !== null;
   }
 
   /** Hand that holds the open end of the film on the cord, or null. */
