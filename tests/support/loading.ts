@@ -1,5 +1,6 @@
 import type { RequestId } from '../../src/core/commands/command.ts';
 import type { TaskId } from '../../src/core/procedure/observation.ts';
+import { levelAt } from '../../src/core/room/level.ts';
 import type { Operator } from './operator.ts';
 
 /** Where the mouth of the sheath is held: the palm of the right hand, over the patient and clear of the field (m). */
@@ -49,7 +50,7 @@ export class Loading {
     op.palmTo('left', 0.33, 1.3).turn('left', -40).take('left', id, 0.12).palmTo('left', 0.33, 1.36).turn('left', -10);
     const [x, y] = this.mouth();
     op.endTo('left', x + 0.02, y + 0.06).use('left', seconds).palmTo('left', 0.33, 1.36).wait(4);
-    op.turn('left', -40).endTo('left', 0.3, 1.1).endTo('left', 0.3, 1.02, 0.1).release('left').turn('left', -10).palmTo('left', 0.28, 1.14);
+    op.turn('left', -40).endTo('left', 0.36, 1.1).endTo('left', 0.36, 1.02, 0.1).release('left').turn('left', -10).palmTo('left', 0.28, 1.14);
     return this;
   }
 
@@ -149,6 +150,13 @@ export class Loading {
   /** Middle of the mouth (m). */
   mouth(): readonly [number, number] {
     return this.op.run.room.sheath!.pocket.mouth();
+  }
+
+  /** How far the closed end of the opened sheath is above the level that it must stay above (m). */
+  overLevel(): number {
+    const { room } = this.op.run;
+    const [x, y] = room.sheath!.pocket.end();
+    return y - levelAt(room.scene, room.happenings.humpX, x);
   }
 
   /** Place on the probe's axis so far from its face (m). */

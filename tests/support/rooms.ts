@@ -58,3 +58,19 @@ export const CLUMSY_ASSISTANT: Scenario = shippedScenario('quiet-room', (source)
   source['seed'] = 9;
   source['cues'] = [];
 });
+
+/** Loading the sheath with a probe of twice the weight in a film that tears easily. */
+export const HEAVY_PROBE: Scenario = shippedScenario('sheath-short', (source) => {
+  set(source, 'sheath', { tearN: 2 });
+  source['probe'] = { massKg: 0.3 };
+});
+
+/** Loading the sheath where nobody minds who takes a bottle. */
+export const ANY_GEL: Scenario = shippedScenario('sheath-short', (source) => {
+  source['rulesOff'] = ['glove-on-unsterile-item'];
+});
+
+/** Loading the sheath and then on into the field. */
+export const LOAD_AND_WORK: Scenario = shippedScenario('sheath-short', (source) => {
+  source['followedBy'] = ['field'];
+});
