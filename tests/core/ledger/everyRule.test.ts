@@ -66,6 +66,18 @@ const CASES: readonly (readonly [string, Play, Play])[] = [
     (room) => room.add({ ...SPOILED_BEFORE }).tap('gloveL#1:palm', 'old#1:all'),
     (room) => room.add({ ...SPOILED_BEFORE, initial: 'sterile' }).tap('gloveL#1:palm', 'old#1:all'),
   ],
+  ['glove-on-bare-probe', tap('gloveR#1:palm', 'bareProbe:all'), tap('gloveR#1:palm', 'probe#1:head')],
+  ['sleeve-on-bare-probe', tap('gown#1:lowerR', 'bareProbe:all'), tap('gown#1:lowerR', 'probe#1:head')],
+  // It goes into the mouth along the inside, which is not sterile either.
+  ['sheath-on-bare-probe', tap('cord#1:1', 'bareProbe:all'), tap('cord#1:inside', 'bareProbe:all')],
+  ['bare-probe-on-field', tap('bareProbe:all', 'drape#1:2'), (room) => room.enter('drape#1:3', 'margin').tap('bareProbe:all', 'drape#1:3')],
+  ['glove-on-unsterile-item', tap('gloveL#1:fingers', 'bottle#1:all'), tap('gloveL#1:fingers', 'gel#1:all')],
+  ['unsterile-item-on-field', tap('bottle#1:all', 'table:all'), (room) => room.enter('drape#1:3', 'margin').tap('bottle#1:all', 'drape#1:3')],
+  // Cord that hangs off the field is judged when it comes back.
+  ['sheath-below-field', (room) => room.enter('cord#1:1', 'belowField'), (room) => room.enter('cord#1:1', 'offField')],
+  // Nothing can be lost at the tail: it counts as unsterile.
+  ['sheath-torn', (room) => room.tear('probe#1:head'), (room) => room.tear('cord#1:tail')],
+  ['unsterile-gel', (room) => room.gel('bottle#1:all', 'probe#1:head'), (room) => room.gel('bottle#1:all', 'cord#1:tail')],
   ['unsterile-used-at-site', (room) => room.enter('gel#1:all', 'offField').wait().use('gel#1:all'), (room) => room.use('gel#1:all')],
 ];
 

@@ -25,6 +25,7 @@ const ROOM: readonly (readonly [string, SurfaceKind])[] = [
   ['patient:skin', 'patientSkin'], ['patient:prep', 'preparedSkin'], ['site#1:all', 'site'],
   ...[0, 1, 2, 3].map((k) => [`drape#1:${k}`, 'drapeTop'] as const), ['drape#1:under', 'drapeUnder'],
   ...[0, 1, 2, 3].map((k) => [`cord#1:${k}`, 'sheath'] as const), ['cord#1:tail', 'sheathTail'], ['bare:all', 'bareCord'], ['probe#1:head', 'probeSheath'],
+  ['bareProbe:all', 'bareProbe'], ['cord#1:inside', 'sheathInside'], ['bottle#1:all', 'unsterileItem'],
   ['gel#1:all', 'item'], ['gauze#1:all', 'item'], ['syringe#1:barrel', 'item'], ['syringe#1:needle', 'needle'], ['cover#1:all', 'cover'],
 ];
 
@@ -84,6 +85,17 @@ export class Log {
 
   use(id: string): this {
     this.facts.push({ kind: 'used', step: this.step, surface: id, site: 'site#1:all', x: 0, y: 1.1 });
+    return this;
+  }
+
+  tear(id: string): this {
+    this.facts.push({ kind: 'torn', step: this.step, surface: id, x: 0, y: 1.1 });
+    return this;
+  }
+
+  /** Gel that is not sterile goes into the sheath. */
+  gel(from: string, id: string): this {
+    this.facts.push({ kind: 'gelled', step: this.step, gel: from, surface: id, x: 0, y: 1.1 });
     return this;
   }
 
