@@ -1,5 +1,5 @@
 import type { SurfaceKind } from '../surface.ts';
-import { FIELD, FIXED, ITEM, PREPARED } from './kinds.ts';
+import { FIELD, FIXED, GLOVE, GOWN, ITEM, PREPARED, SHEATH } from './kinds.ts';
 
 /** Two kinds of surface whose touch never is a break and never carries anything over, either way. */
 export interface AllowedPair {
@@ -11,7 +11,7 @@ export interface AllowedPair {
 }
 
 /**
- * Touches that a careful observer with perfect eyes calls harmless. The inside of the sheath and of the gown are no surfaces of the
+ * Touches that a careful observer with perfect eyes calls harmless. The inside of the gown is no surface of the
  * room. Two surfaces that are both unsterile (a margin on a margin, bare cord on the floor) need no row: nothing can be lost.
  */
 export const ALLOWED_PAIRS: readonly AllowedPair[] = [
@@ -23,5 +23,6 @@ export const ALLOWED_PAIRS: readonly AllowedPair[] = [
   { a: FIELD, b: [...PREPARED, 'patientSkin'], why: 'a laid drape meets the skin at its edge, with its underside; its drift is judged by itself' },
   { a: ['cover'], b: FIELD, why: 'a cover lies on what it covers and nothing passes it' },
   { a: PREPARED, b: ['patientSkin'], why: 'the same skin goes on' },
+  { a: ['sheathInside'], b: [...GLOVE, ...GOWN, ...SHEATH, ...ITEM, ...FIELD, ...PREPARED, 'bareProbe', 'bareCord', 'bareHand'], why: 'the inside of a sheath lies on probe and cord; where it is turned back over the fingers the fold keeps it off what is sterile' },
   { a: ITEM, b: ['floor', 'bin'], why: 'thrown away or dropped: it stays there', leavesField: true },
 ];

@@ -3,8 +3,7 @@ import { FIELD, SHEATH } from './kinds.ts';
 import { gelReport, sheathManual } from './sources.ts';
 import { SUBJECTS } from './subjects.ts';
 
-/** An item and a bare probe pass each other in depth. */
-const againstBareProbe: readonly Rule[] = SUBJECTS.filter(({ id }) => id !== 'item').map((subject) => ({
+const againstBareProbe: readonly Rule[] = SUBJECTS.map((subject) => ({
   id: `${subject.id}-on-bare-probe`,
   title: `${subject.words} against the bare probe`,
   statement: `A probe without its sheath is clean, not sterile; ${subject.words.toLowerCase()} that it touches is spoiled. It goes into the mouth without touching the outside.`,
@@ -32,19 +31,19 @@ const bareProbeOnField: Rule = {
   stations: ['sheath'],
 };
 
-const gloveOnUnsterileItem: Rule = {
-  id: 'glove-on-unsterile-item',
-  title: 'A glove takes something that is not sterile',
-  statement: 'What was never sterile, such as a bottle of gel, is not taken into a sterile hand: gel for the sheath comes in sterile packets.',
+const againstUnsterileItem: readonly Rule[] = SUBJECTS.map((subject) => ({
+  id: `${subject.id}-on-unsterile-item`,
+  title: `${subject.words} on something that is not sterile`,
+  statement: `What was never sterile, such as a bottle of gel, is not taken into a sterile hand: gel for the sheath comes in sterile packets. ${subject.words} that touches it is spoiled.`,
   sentence: '{surface} on the {against}.',
-  triggers: [{ kind: 'touch', surfaces: ['glove'], against: ['unsterileItem'], because: 'nature' }],
+  triggers: [{ kind: 'touch', surfaces: subject.kinds, against: ['unsterileItem'], because: 'nature' }],
   values: [],
   severity: 'major',
-  remedies: ['changeGlove'],
+  remedies: subject.remedies,
   source: gelReport,
   mark: 'derived',
   stations: ['sheath'],
-};
+}));
 
 const unsterileItemOnField: Rule = {
   id: 'unsterile-item-on-field',
@@ -104,4 +103,4 @@ const unsterileGel: Rule = {
 };
 
 /** Loading the probe into its sheath. */
-export const SHEATH_RULES: readonly Rule[] = [...againstBareProbe, bareProbeOnField, gloveOnUnsterileItem, unsterileItemOnField, sheathBelowField, torn, unsterileGel];
+export const SHEATH_RULES: readonly Rule[] = [...againstBareProbe, bareProbeOnField, ...againstUnsterileItem, unsterileItemOnField, sheathBelowField, torn, unsterileGel];

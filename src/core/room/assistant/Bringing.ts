@@ -54,13 +54,12 @@ const RUN_MPS = 0.8;
 const FOLLOW_MPS = 0.45;
 /** How far off the mouth the clumsiest hand brings the probe (m). */
 const CLUMSY_M = 0.05;
-/** Pull at which the cord slips out of a bare hand (N); a hold that slides chatters by several newtons. Share by which a new pull enters the one that counts (about 0.1 s). */
+/** Pull at which the cord slips out of a bare hand (N; a sliding hold chatters by several), and how a new pull enters it (about 0.1 s). */
 const GRIP_N = 20;
 const PULL_BLEND = 0.08;
 const STANDS_M = 0.04;
 const ARRIVED_M = 0.012;
-const SLACK_M = 0.05;
-const SLACK_MOST_M = 0.15;
+const SLACK = { eachM: 0.05, mostM: 0.15 } as const;
 /** Cosine of how far the cord that is held clear leans outward. */
 const UPRIGHT = 0.88;
 /** Where the probe is brought without an opened sheath: over the edge of the bed, at that height of a mouth (m). */
@@ -188,7 +187,7 @@ export class Bringing {
   }
 
   giveSlack(): void {
-    if (this.s) this.s.slackM = Math.min(SLACK_MOST_M, this.s.slackM + SLACK_M);
+    if (this.s) this.s.slackM = Math.min(SLACK.mostM, this.s.slackM + SLACK.eachM);
   }
 
   /** Opens the hand wherever it is. */
