@@ -50,7 +50,7 @@ export class Loading {
     op.palmTo('left', 0.33, 1.3).turn('left', -40).take('left', id, 0.12).palmTo('left', 0.33, 1.36).turn('left', -10);
     const [x, y] = this.mouth();
     op.endTo('left', x + 0.02, y + 0.06).use('left', seconds).palmTo('left', 0.33, 1.36).wait(4);
-    op.turn('left', -40).endTo('left', 0.36, 1.1).endTo('left', 0.36, 1.02, 0.1).release('left').turn('left', -10).palmTo('left', 0.28, 1.14);
+    op.turn('left', -40).endTo('left', 0.3, 1.1).endTo('left', 0.3, 1.02, 0.1).release('left').turn('left', -10).palmTo('left', 0.28, 1.14);
     return this;
   }
 

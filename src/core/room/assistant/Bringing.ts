@@ -80,9 +80,10 @@ interface State {
   grip: CordGrip | null;
   goalX: number;
   goalY: number;
-  /** How far the probe has been lowered, and what hung on the hand before (m, N). */
+  /** How far the probe has been lowered, what hung on the cord before, and what hangs on it now (m, N). */
   loweredM: number;
   weightN: number;
+  hangsN: number;
   pullN: number;
   slackM: number;
   /** Step at which the present phase began. */
@@ -144,7 +145,7 @@ export class Bringing {
 
   begin(step: number, goesFor: 'probe' | 'tail' = 'probe'): void {
     const way = cordWay(this.scene);
-    this.s = { goesFor, phase: 'coming', arm: armOf(this.scene), way, path: null, grip: null, goalX: 0, goalY: 0, loweredM: 0, weightN: 0, pullN: 0, slackM: 0, since: step };
+    this.s = { goesFor, phase: 'coming', arm: armOf(this.scene), way, path: null, grip: null, goalX: 0, goalY: 0, loweredM: 0, weightN: 0, hangsN: 0, pullN: 0, slackM: 0, since: step };
   }
 
   /** Told again to bring it: to where the mouth is now. */
@@ -155,7 +156,7 @@ export class Bringing {
   /** Told to lower it. False when nothing is there to be lowered. */
   lower(step: number): boolean {
     if (!this.s || (this.s.phase !== 'over' && this.s.phase !== 'lowered')) return false;
-    this.s.weightN = this.s.pullN;
+    this.s.weightN = this.s.hangsN;
     this.enter('lowering', step);
     return true;
   }
@@ -293,6 +294,7 @@ export class Bringing {
     const { world, cord, scenario } = scene;
     const grip = s.grip!;
     s.pullN += (world.holdForce(grip.node) - s.pullN) * PULL_BLEND;
+    s.hangsN += (world.endTensions(cord).first - s.hangsN) * PULL_BLEND;
     let wanted = grip.s;
     if (s.phase === 'lifting') wanted = Math.min(HELD_AT_M, this.fromTail(s) + LOOSE_M);
     const most = RUN_MPS * STEP_SECONDS;
@@ -315,7 +317,7 @@ export class Bringing {
     s.path = null;
     s.loweredM += LOWER_MPS * STEP_SECONDS;
     s.goalY -= LOWER_MPS * STEP_SECONDS;
-    if (s.loweredM >= LOWER_MOST_M || s.pullN < RESTS * s.weightN) this.enter('lowered', step);
+    if (s.loweredM >= LOWER_MOST_M || s.hangsN < RESTS * s.weightN) this.enter('lowered', step);
   }
 
   /** Where the fingertips are to be now. */
