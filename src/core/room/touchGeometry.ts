@@ -39,8 +39,8 @@ export const mayTouch = (a: number, b: number): boolean =>
 const FACE_R = 0.1;
 /** Fingers without a glove that close on a cord (m). */
 const BARE_FINGERS_R = 0.012;
-/** Half thickness of a film, and how long its folds lie at its open end (m). */
-const FILM_R = 0.0005;
+/** Half thickness of a film as it is touched (m): it is creased by a millimetre more than the solver knows; and how long its folds lie at its open end (m). */
+const FILM_R = 0.0015;
 const END_M = 0.04;
 /** Halvings by which the mouth is found along a probe: to a tenth of a millimetre. */
 const HALVINGS = 10;

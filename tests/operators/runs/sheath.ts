@@ -24,9 +24,9 @@ export const SHEATH_RUNS: readonly BreakRun[] = [
     'a glove takes the bare probe',
     (l) => {
       l.fetch().open().aside().bring();
-      l.op.turn('left', 35).palmTo('left', 0.26, 1.2);
+      l.op.turn('left', 45).palmTo('left', 0.24, 1.2);
       const { x, y } = l.op.thing('probe');
-      l.op.fingersTo('left', x + 0.02, y - 0.05, 0.15).grip('left').wait(0.3);
+      l.op.fingersTo('left', x + 0.01, y - 0.07, 0.15).grip('left');
     },
     [alone('glove-on-bare-probe', 'glove.left#1:fingers', 'bareProbe', { severity: 'major' })],
   ),
@@ -52,27 +52,28 @@ export const SHEATH_RUNS: readonly BreakRun[] = [
     [
       {
         rule: 'sheath-below-field', surface: 'sheath#1:probe', against: null, severity: 'critical',
-        spread: ['0 sheath#1:probe', '0 sheath#1:{0..60}', '0 sheath#1:end', '1 drape.left#1:{0..30}', '2 sheath#1:{0..60}', '3 drape.left#1:{0..30}'],
+        spread: ['0 sheath#1:probe', '0 sheath#1:{0..60}', '0 sheath#1:end', '1 drape.left#1:{0..30}', '2 sheath#1:{0..60}', '3 drape.left#1:{0..30}', '4 sheath#1:{0..60}'],
       },
     ],
     'sheath-loose-clumsy',
   ),
   run('the probe is too heavy for the film', (l) => l.fetch().open().aside().gel().bring().under().lower(), [alone('sheath-torn', 'sheath#1:probe', null, { severity: 'critical' })], HEAVY_PROBE),
   run(
-    'the probe comes down beside the mouth',
+    'the probe comes down beside the mouth, and the film is moved against it',
     (l) => {
       l.fetch().open().aside().bring().under();
-      l.op.palmTo('right', l.op.hand('right').x - 0.05, 1.36, 0.1);
-      l.ask('lower', 3.4).ask('stop', 0.5);
+      l.op.palmTo('right', l.op.hand('right').x - 0.09, 1.36, 0.1);
+      l.ask('lower', 3.2).ask('stop', 1);
+      l.op.touch('right', 1, 0, () => l.op.near.gap('sheath', 'bareProbe'));
     },
-    [alone('sheath-on-bare-probe', 'sheath#1:1', 'bareProbe', { severity: 'major' })],
+    [{ rule: 'sheath-on-bare-probe', surface: 'sheath#1:{0..2}', against: 'bareProbe', spread: ['0 sheath#1:{0..2}', '0 sheath#1:probe'] }],
   ),
   run(
     'the assistant is told to let go of a probe that nobody holds',
     (l) => l.fetch().open().aside().gel().bring().under().ask('lower', 2.4).ask('letGo', 3),
     [
-      alone('sleeve-on-bare-cord', 'gown#1:left.upperSleeve', 'cord:{0..12}'),
       { rule: 'sheath-on-bare-cord', surface: 'sheath#1:1', against: 'cord:{0..12}', spread: ['0 sheath#1:{0..1}'] },
+      alone('sleeve-on-bare-cord', 'gown#1:left.upperSleeve', 'cord:{0..12}'),
     ],
   ),
   run(
@@ -114,10 +115,13 @@ export const SHEATH_RUNS: readonly BreakRun[] = [
   ),
   run(
     'the assistant is told to let the cord go before it is covered',
-    (l) => l.toProbe().letGo().ask('letGo', 2),
+    (l) => l.toProbe().letGo().ask('letGo', 1.2),
     [
       { rule: 'sleeve-on-bare-cord', surface: 'gown#1:left.upperSleeve', against: 'cord:{4..30}', spread: ['0 gown#1:left.upperSleeve', '0 gown#1:left.lowerSleeve'] },
-      alone('glove-on-bare-cord', 'glove.left#1:cuff', 'cord:{4..30}'),
+      {
+        rule: 'glove-on-bare-cord', surface: 'glove.left#1:cuff', against: 'cord:{4..30}',
+        spread: [...['cuff', 'back', 'palm', 'fingers'].map((part) => `0 glove.left#1:${part}`), '1 sheath#1:probe'],
+      },
     ],
   ),
 ];
