@@ -95,7 +95,7 @@ export const SHEATH_RUNS: readonly BreakRun[] = [
       l.op.palmTo('right', l.op.hand('right').x + 0.03, 1.46, 0.15);
       l.ask('pullTail', 0.8).ask('stop', 1);
     },
-    [alone('glove-on-sheath-tail', 'glove.right#1:fingers', 'sheath#1:openEnd')],
+    [{ rule: 'glove-on-sheath-tail', surface: 'glove.right#1:fingers', against: 'sheath#1:openEnd', spread: ['0 glove.right#1:fingers', '0 glove.right#1:palm', '1 sheath#1:{5..9}'] }],
   ),
   run(
     'a glove comes up under the assistant’s arm',
@@ -122,6 +122,7 @@ export const SHEATH_RUNS: readonly BreakRun[] = [
         rule: 'glove-on-bare-cord', surface: 'glove.left#1:cuff', against: 'cord:{4..30}',
         spread: [...['cuff', 'back', 'palm', 'fingers'].map((part) => `0 glove.left#1:${part}`), '1 sheath#1:probe'],
       },
+      alone('glove-on-bare-cord', 'glove.right#1:palm', 'cord:{4..30}'),
     ],
   ),
 ];

@@ -11,7 +11,7 @@ import type { Surfaces } from '../surfaces.ts';
 import { holderOf, workingEnd } from '../work.ts';
 import { pointAt } from './alongCord.ts';
 import { Contents } from './Contents.ts';
-import { slideTo, takeCord, type CordGrip } from './cordGrip.ts';
+import { glideTo, takeCord, type CordGrip } from './cordGrip.ts';
 import { FilmOnCord } from './FilmOnCord.ts';
 import { Fingers } from './Fingers.ts';
 import type { SheathHost } from './host.ts';
@@ -30,11 +30,15 @@ const OFF_FOLD_M = 0.1;
 /** Friction of a drawn film when it is pulled faster than it slides (N s/m): it keeps a hand from flinging it. */
 const DRAG_NS = 30;
 const FASTEST_MPS = 0.4;
+/** Share by which a new pull enters the one that counts: about 0.1 s, since flesh and glove take up shorter jerks. */
+const PULL_BLEND = 0.08;
 
 /** A hand that holds the open end of the film on the cord. */
 interface EndHold {
   readonly side: Side;
   readonly grip: CordGrip;
+  /** Pull along the cord, averaged (N). */
+  alongN: number;
 }
 
 interface Saved {
@@ -112,7 +116,7 @@ export class Sheath {
 
   takeEnd(side: Side): void {
     const { world, hands, cord, cover, scenario } = this.scene;
-    this.end = { side, grip: takeCord(world, cord, scenario.cord.linkM, hands[side], TIPS, cover.coveredM) };
+    this.end = { side, alongN: 0, grip: takeCord(world, cord, scenario.cord.linkM, hands[side], TIPS, cover.coveredM) };
   }
 
   /** A hand lets go of the edge of the mouth or of the open end. */
@@ -260,7 +264,7 @@ export class Sheath {
     const { on, coveredM, open, folded } = this.scene.cover;
     const saved: Saved = {
       pocket: this.pocket.save(), film: this.film.save(), contents: this.contents.save(), fingers: this.fingers.save(), gatheredM: this.gatheredM,
-      end: this.end && { side: this.end.side, grip: { ...this.end.grip } }, cover: { on, coveredM, open, folded: { ...folded } },
+      end: this.end && { ...this.end, grip: { ...this.end.grip } }, cover: { on, coveredM, open, folded: { ...folded } },
     };
     return saved;
   }
@@ -272,7 +276,7 @@ export class Sheath {
     this.contents.restore(s.contents);
     this.fingers.restore(s.fingers);
     this.gatheredM = s.gatheredM;
-    this.end = s.end && { side: s.end.side, grip: { ...s.end.grip } };
+    this.end = s.end && { ...s.end, grip: { ...s.end.grip } };
     const { folded, ...rest } = s.cover;
     Object.assign(this.scene.cover, rest);
     Object.assign(this.scene.cover.folded, folded);
@@ -344,9 +348,9 @@ export class Sheath {
     const dy = hand.targetY - world.bodyY[body]!;
     const far = Math.max(length(dx, dy), 1e-9);
     const { ux, uy } = pointAt(world, cord, scenario.cord.linkM, cover.coveredM);
-    const along = (hand.driveN * (dx * ux + dy * uy)) / far;
-    const beyond = Math.abs(along) - this.film.stickN();
-    if (beyond > 0) this.draw(Math.min(FASTEST_MPS, beyond / DRAG_NS) * STEP_SECONDS * (along > 0 ? 1 : -1));
-    if (!slideTo(world, cord, scenario.cord.linkM, body, TIPS, grip, cover.coveredM)) this.end = null;
+    this.end.alongN += ((hand.driveN * (dx * ux + dy * uy)) / far - this.end.alongN) * PULL_BLEND;
+    const beyond = Math.abs(this.end.alongN) - this.film.stickN();
+    if (beyond > 0) this.draw(Math.min(FASTEST_MPS, beyond / DRAG_NS) * STEP_SECONDS * (this.end.alongN > 0 ? 1 : -1));
+    if (!glideTo(world, cord, scenario.cord.linkM, body, TIPS, grip, cover.coveredM)) this.end = null;
   }
 }
