@@ -6,35 +6,43 @@ import { expect, test } from '@playwright/test';
 import puppeteer from 'puppeteer-core';
 import { writeRunFile } from '../../src/core/recording/writeRunFile.ts';
 import { parseScenario } from '../../src/core/scenario/parseScenario.ts';
+import type { RunFile } from '../../src/core/recording/recording.ts';
 import { busyRun } from '../support/busyMinute.ts';
+import { recordedLoading } from '../support/recordedLoading.ts';
 
 const SECONDS = 60;
 const VERIFIED = /The recording verifies/;
 
-/** A minute of busy hands, played and hashed here in Node; the page plays it again and compares every hash and the result. */
+/** A minute of busy hands and a whole loading, played and hashed here in Node; the page plays them again and compares every hash and the result. */
 let folder: string;
-let file: string;
+const files = new Map<string, string>();
+const PLAYED = ['a minute of busy hands', 'a whole loading of the sheath'] as const;
 
 test.beforeAll(() => {
   test.setTimeout(300_000);
   const read = parseScenario(readFileSync('scenarios/restless-patient-head-down.json', 'utf8'));
   if (!read.ok) throw new Error(read.error.message);
   folder = mkdtempSync(path.join(tmpdir(), 'engines-'));
-  file = path.join(folder, 'busy-minute.json');
-  writeFileSync(file, writeRunFile(busyRun(read.value, SECONDS, 20)));
+  const keep = (name: string, run: RunFile): void => {
+    const file = path.join(folder, `${name.replaceAll(' ', '-')}.json`);
+    writeFileSync(file, writeRunFile(run));
+    files.set(name, file);
+  };
+  keep(PLAYED[0], busyRun(read.value, SECONDS, 20));
+  keep(PLAYED[1], recordedLoading());
 });
 
 test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-test('a minute of busy hands gives the same bits in Node and in Chromium', async ({ page, baseURL }) => {
+for (const played of PLAYED) test(`${played} gives the same bits in Node and in Chromium`, async ({ page, baseURL }) => {
   test.setTimeout(300_000);
   await page.goto(baseURL!);
-  await page.getByLabel('Run or scenario file').setInputFiles(file);
+  await page.getByLabel('Run or scenario file').setInputFiles(files.get(played)!);
   await page.getByRole('button', { name: 'Verify the recording' }).click();
   await expect(page.getByText(VERIFIED)).toBeVisible({ timeout: 240_000 });
 });
 
-test('and in Firefox', async ({ baseURL }) => {
+for (const played of PLAYED) test(`${played} gives the same bits in Firefox`, async ({ baseURL }) => {
   test.setTimeout(300_000);
   const firefox = firefoxPath();
   test.skip(firefox === null, 'no Firefox here and none can be installed');
@@ -43,7 +51,7 @@ test('and in Firefox', async ({ baseURL }) => {
     const page = await browser.newPage();
     await page.goto(baseURL!);
     const input = await page.waitForSelector('input[type=file]');
-    await input!.uploadFile(file);
+    await input!.uploadFile(files.get(played)!);
     const button = await page.waitForSelector('::-p-text(Verify the recording)');
     await button!.click();
     const answer = await page.waitForFunction(() => document.querySelector('.verify [role=status]')?.textContent || null, { timeout: 240_000 });
