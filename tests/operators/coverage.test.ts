@@ -7,8 +7,9 @@ import { CORD_RUNS } from './runs/cord.ts';
 import { DRAPE_RUNS } from './runs/drape.ts';
 import { FIXED_THING_RUNS } from './runs/fixedThings.ts';
 import { PLACE_RUNS } from './runs/places.ts';
+import { SHEATH_RUNS } from './runs/sheath.ts';
 
-const RUNS: readonly BreakRun[] = [...ASSISTANT_RUNS, ...FIXED_THING_RUNS, ...BODY_RUNS, ...CORD_RUNS, ...DRAPE_RUNS, ...PLACE_RUNS];
+const RUNS: readonly BreakRun[] = [...ASSISTANT_RUNS, ...FIXED_THING_RUNS, ...BODY_RUNS, ...CORD_RUNS, ...DRAPE_RUNS, ...PLACE_RUNS, ...SHEATH_RUNS];
 
 /** Nothing else was broken, and every rule was in force. */
 const isPure = ({ breaks, room }: BreakRun): boolean => breaks.length === 1 && (typeof room !== 'object' || room.rulesOff.length === 0);
@@ -21,7 +22,11 @@ const COVERED: Readonly<Record<string, readonly string[]>> = {
   'against table or bed': ['glove-on-table-edge', 'glove-on-bed'],
   'against bare cord or the tail of the sheath': ['glove-on-bare-cord', 'sleeve-on-bare-cord', 'glove-on-sheath-tail'],
   'against unprepared skin': ['glove-on-skin'],
-  'the bare hand of an assistant who comes too close': ['sheath-on-bare-hand'],
+  'the bare hand of an assistant who comes too close': ['sheath-on-bare-hand', 'glove-on-bare-hand', 'sleeve-on-bare-hand'],
+  'loading: the bare probe against what is sterile': ['glove-on-bare-probe', 'sleeve-on-bare-probe', 'sheath-on-bare-probe', 'bare-probe-on-field'],
+  'loading: bare cord against the outside of the sheath': ['sheath-on-bare-cord'],
+  'loading: the sheath held too low, or torn': ['sheath-below-field', 'sheath-torn'],
+  'loading: gel that is not sterile': ['glove-on-unsterile-item', 'unsterile-gel'],
   'against mask or face': ['hand-on-face', 'item-on-face', 'sheath-on-face'],
   'a hand too low, or out of sight': ['hand-below-field', 'hand-out-of-sight'],
   'elbow and upper sleeve': ['sleeve-on-machine', 'body-on-field'],
@@ -48,13 +53,15 @@ const NOT_PLAYED: Readonly<Record<string, string>> = {
   'sleeve-on-bed': COVERED_FIRST, 'sleeve-on-table-edge': COVERED_FIRST, 'field-on-fixed-thing': 'only the underside of a laid drape lies on bed and rail, and no scripted pull turned it over',
   'item-on-bed': OTHERS_FIRST, 'sheath-on-bed': OTHERS_FIRST, 'item-on-table-edge': OTHERS_FIRST, 'sheath-on-table-edge': OTHERS_FIRST, 'sheath-on-machine': OTHERS_FIRST,
   'item-on-skin': OTHERS_FIRST, 'sheath-on-skin': OTHERS_FIRST, 'sleeve-on-skin': IN_DEPTH, 'sleeve-on-face': IN_DEPTH,
-  'glove-on-bare-hand': OTHERS_FIRST, 'sleeve-on-bare-hand': OTHERS_FIRST, 'bare-hand-on-field': OTHERS_FIRST,
+  'bare-hand-on-field': OTHERS_FIRST,
   'item-on-bare-hand': 'the assistant takes only what has fallen, which counts as unsterile since then',
   'glove-on-upper-sleeve': IN_DEPTH, 'sleeve-on-upper-sleeve': IN_DEPTH, 'sheath-on-upper-sleeve': IN_DEPTH, 'item-on-upper-sleeve': IN_DEPTH,
-  'sheath-on-bare-cord': IN_DEPTH, 'item-on-bare-cord': IN_DEPTH, 'sleeve-on-sheath-tail': IN_DEPTH, 'sheath-on-sheath-tail': IN_DEPTH, 'item-on-sheath-tail': IN_DEPTH,
+  'item-on-bare-cord': IN_DEPTH, 'sleeve-on-sheath-tail': IN_DEPTH, 'sheath-on-sheath-tail': IN_DEPTH, 'item-on-sheath-tail': IN_DEPTH,
   'prepared-skin-touched': 'what is spoiled carries its own break on to the skin, and bare cord drawn so far meets the drape first',
   'glove-on-underside': OTHERS_FIRST, 'sleeve-on-underside': IN_DEPTH, 'sheath-on-underside': OTHERS_FIRST, 'item-on-underside': OTHERS_FIRST,
   'unsterile-thing-touched': NEVER_WAS,
+  'item-on-bare-probe': IN_DEPTH, 'sleeve-on-unsterile-item': IN_DEPTH, 'sheath-on-unsterile-item': IN_DEPTH, 'item-on-unsterile-item': IN_DEPTH,
+  'unsterile-item-on-field': 'the glove that carries it there is spoiled first',
 };
 
 /** Rules that a run breaks, or that made a break of it worse at the site. */
@@ -70,10 +77,11 @@ describe('Scripted breaks', () => {
     for (const rule of rules) expect(played, rule).toContain(rule);
   });
 
-  it('all but two rules that are played are played alone', () => {
+  it('all but a few rules that are played are played alone', () => {
     const pure = rulesOf(RUNS.filter(isPure));
-    // Laying down bare cord brings sheathed cord that hung below along; unprepared skin must first be bared.
-    expect([...rulesOf(RUNS)].filter((rule) => !pure.has(rule))).toEqual(['glove-on-skin', 'cord-on-field']);
+    // Laying down bare cord brings sheathed cord that hung below along; unprepared skin must first be bared. A bottle
+    // is taken before its gel gets into a sheath; and a bare probe that falls, and its cord, meet more than one thing on their way.
+    expect([...rulesOf(RUNS)].filter((rule) => !pure.has(rule))).toEqual(['glove-on-skin', 'cord-on-field', 'unsterile-gel', 'sheath-on-bare-cord', 'sleeve-on-bare-probe', 'bare-probe-on-field']);
   });
 
   it('of each rule of the book there is a run, or a reason why not', () => {

@@ -50,6 +50,7 @@ function newItem(room: Room, k: number): string {
   room.surfaces.newItem(k);
   room.gone[k] = false;
   room.carriedOff[k] = false;
+  room.packed[k] = false;
   room.work.used[k] = 0;
   room.scene.world.setBodyEnabled(body, true);
   const { x, y, c, s } = room.laid.things[k]!;

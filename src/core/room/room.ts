@@ -50,8 +50,10 @@ export class Room {
   readonly handling: HandlingWatch;
   readonly laid: Laid;
   readonly gone: boolean[];
-  /** Things that the assistant took out of the room. */
+  /** Things that the assistant took out of the room or has not brought yet, or that went on to the probe. */
   readonly carriedOff: boolean[];
+  /** Things that are still in their packets, with the assistant. */
+  readonly packed: boolean[];
   /** Null where no sheath is loaded. */
   readonly sheath: Sheath | null;
   torsoX = 0;
@@ -74,8 +76,9 @@ export class Room {
     this.work = new Work(this.scene);
     this.drift = new DriftWatch(this.scene);
     this.clip = new Clip(this.scene);
-    this.gone = this.scene.things.map((_, k) => scenario.items[k - 1]?.spare === true);
-    this.carriedOff = this.scene.things.map(() => false);
+    this.packed = this.scene.things.map((_, k) => scenario.items[k - 1]?.spare === true);
+    this.gone = [...this.packed];
+    this.carriedOff = [...this.packed];
     this.touches = new TouchWatch(this.scene, this.surfaces);
     const { hands, gone, carriedOff, touches, work } = this;
     const host = { hands, gone, carriedOff, used: work.used, replaced: (slot: number) => touches.replaced(slot), moved: (slot: number) => touches.moved(slot), say: (fact: SheathFact) => void this.facts.push({ ...fact, step: this.now }) };
@@ -161,7 +164,7 @@ export class Room {
       world: this.scene.world.snapshot(), surfaces: this.surfaces.save(), hands: { left: copyHand(this.hands.left), right: copyHand(this.hands.right) },
       remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(), assistant: this.assistant.save(),
       clip: this.clip.save(), handling: this.handling.save(), sheath: this.sheath?.save(),
-      touches: this.touches.save(), gone: [...this.gone], carriedOff: [...this.carriedOff], torsoX: this.torsoX, moving: this.moving,
+      touches: this.touches.save(), gone: [...this.gone], carriedOff: [...this.carriedOff], packed: [...this.packed], torsoX: this.torsoX, moving: this.moving,
     };
   }
 
@@ -180,6 +183,7 @@ export class Room {
     this.handling.restore(s['handling']);
     this.sheath?.restore(s['sheath']);
     (s['gone'] as boolean[]).forEach((gone, k) => (this.gone[k] = gone));
+    (s['packed'] as boolean[]).forEach((packed, k) => (this.packed[k] = packed));
     (s['carriedOff'] as boolean[]).forEach((off, k) => (this.carriedOff[k] = off));
     this.torsoX = s['torsoX'];
     this.moving = s['moving'];
@@ -223,11 +227,11 @@ export class Room {
   }
 
   private stepAssistant(step: number): { kind: 'assistantSpeaks'; words: string }[] {
-    const sight = { step, hands: this.hands, torsoX: this.torsoX, gone: this.gone, carriedOff: this.carriedOff, offField: this.touches.offField() };
+    const sight = { step, hands: this.hands, torsoX: this.torsoX, gone: this.gone, packed: this.packed, offField: this.touches.offField() };
     const { said, wiped, tookAway, dropped } = this.assistant.step(sight);
     if (wiped) this.happenings.itchUntil = -1;
     if (tookAway >= 0) this.gone[tookAway] = this.carriedOff[tookAway] = true;
-    if (dropped >= 0) this.gone[dropped] = false;
+    if (dropped >= 0) this.packed[dropped] = this.gone[dropped] = this.carriedOff[dropped] = false;
     return said.map((words) => ({ kind: 'assistantSpeaks', words }));
   }
 

@@ -116,7 +116,7 @@ export class Work {
         atSite: this.probeAtSite(0, site),
         speed: speeds[0]!,
         coupled: sheath?.coupled ?? true,
-        lyingOnField: probeHolder === null && !offField[0] && speeds[0]! < AT_REST_MPS,
+        lyingOnField: this.scene.cover.on && probeHolder === null && !offField[0] && speeds[0]! < AT_REST_MPS,
       },
       needle: { heldBy: needle < 0 ? null : holderOf(hands, needle), tipToSite: tip ? length(tip[0] - site.x, tip[1] - site.y) : Infinity, speed: needle < 0 ? 0 : speeds[needle]! },
       anaesthetic: this.anaesthetic,

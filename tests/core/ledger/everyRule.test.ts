@@ -70,8 +70,12 @@ const CASES: readonly (readonly [string, Play, Play])[] = [
   ['sleeve-on-bare-probe', tap('gown#1:lowerR', 'bareProbe:all'), tap('gown#1:lowerR', 'probe#1:head')],
   // It goes into the mouth along the inside, which is not sterile either.
   ['sheath-on-bare-probe', tap('cord#1:1', 'bareProbe:all'), tap('cord#1:inside', 'bareProbe:all')],
+  ['item-on-bare-probe', tap('gauze#1:all', 'bareProbe:all'), tap('gauze#1:all', 'probe#1:head')],
   ['bare-probe-on-field', tap('bareProbe:all', 'drape#1:2'), (room) => room.enter('drape#1:3', 'margin').tap('bareProbe:all', 'drape#1:3')],
   ['glove-on-unsterile-item', tap('gloveL#1:fingers', 'bottle#1:all'), tap('gloveL#1:fingers', 'gel#1:all')],
+  ['sleeve-on-unsterile-item', tap('gown#1:lowerL', 'bottle#1:all'), tap('gown#1:lowerL', 'gel#1:all')],
+  ['sheath-on-unsterile-item', tap('probe#1:head', 'bottle#1:all'), tap('probe#1:head', 'gel#1:all')],
+  ['item-on-unsterile-item', tap('gauze#1:all', 'bottle#1:all'), tap('gauze#1:all', 'gel#1:all')],
   ['unsterile-item-on-field', tap('bottle#1:all', 'table:all'), (room) => room.enter('drape#1:3', 'margin').tap('bottle#1:all', 'drape#1:3')],
   // Cord that hangs off the field is judged when it comes back.
   ['sheath-below-field', (room) => room.enter('cord#1:1', 'belowField'), (room) => room.enter('cord#1:1', 'offField')],

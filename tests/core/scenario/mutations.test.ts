@@ -32,17 +32,17 @@ function withOddValue(text: string, rng: Rng): string {
 }
 
 describe('A damaged scenario file', () => {
-  it('never breaks the reader: 300 files, each a value or a sentence', () => {
+  it('never breaks the reader: 900 files, each a value or a sentence', () => {
     const rng = new Rng(20);
     const files = Object.values(shippedScenarios());
     const seen = new Map<string, number>();
-    for (let k = 0; k < 300; k++) {
+    for (let k = 0; k < 900; k++) {
       let text = files[k % files.length]!;
       for (let hit = 0; hit <= k % 3; hit++) text = damaged(text, rng);
       const result = parseScenario(text, { ruleIds: ['one'] });
       if (result.ok) continue;
       seen.set(result.error.kind, (seen.get(result.error.kind) ?? 0) + 1);
-      expect(result.error.message, text).toMatch(/^[A-Za-z"\p{L}_][^]*\.$/u);
+      expect(result.error.message, text).toMatch(/^\S[^]*\.$/u);
       expect(result.error.message.length, text).toBeLessThan(500);
     }
     for (const kind of ['notJson', 'notAScenario', 'wrongField', 'inconsistent']) expect(seen.get(kind) ?? 0, kind).toBeGreaterThan(0);

@@ -12,8 +12,8 @@ const read = (name: string): Scenario => {
 };
 
 describe('The shipped scenarios', () => {
-  it('are the four that the start page offers', () => {
-    expect(Object.keys(FILES).sort()).toEqual(['harmless-or-not', 'high-rails-short-sheath', 'quiet-room', 'restless-patient-head-down']);
+  it('are the seven that the start page offers', () => {
+    expect(Object.keys(FILES).sort()).toEqual(['harmless-or-not', 'high-rails-short-sheath', 'quiet-room', 'restless-patient-head-down', 'sheath-hurried', 'sheath-loose-clumsy', 'sheath-short']);
   });
 
   it.each(Object.keys(FILES))('%s can be opened, and bears the name of its file', (name) => {
@@ -27,8 +27,8 @@ describe('The shipped scenarios', () => {
 
   it('differ in content and in seed', () => {
     const all = Object.keys(FILES).map(read);
-    expect(new Set(all.map(scenarioHash)).size).toBe(4);
-    expect(new Set(all.map((one) => one.seed)).size).toBe(4);
+    expect(new Set(all.map(scenarioHash)).size).toBe(7);
+    expect(new Set(all.map((one) => one.seed)).size).toBe(7);
   });
 });
 
@@ -67,6 +67,22 @@ describe('What each of them is for', () => {
     expect(cues.every(({ lookAlike }) => lookAlike)).toBe(true);
     expect(new Set(cues.map(({ kind }) => kind)).size).toBe(3);
     expect(noticing.windowS).toBe(10);
+  });
+
+  it('the sheaths are of lengths that kits have (91 to 150 cm, common practice); one is loose, and its assistant clumsy', () => {
+    const sheaths = Object.keys(FILES).filter((name) => name.startsWith('sheath-')).map(read);
+    expect(sheaths.map(({ station }) => station)).toEqual(['sheath', 'sheath', 'sheath']);
+    for (const { sheath } of sheaths) {
+      expect(sheath.lengthM).toBeGreaterThanOrEqual(0.91);
+      expect(sheath.lengthM).toBeLessThanOrEqual(1.5);
+    }
+    expect(sheaths.filter(({ sheath }) => sheath.form === 'loose').map(({ assistant }) => assistant.skill < 0.5)).toEqual([true]);
+  });
+
+  it('the hurried assistant lets go without the word, and has a packet left to open', () => {
+    const { assistant, items } = read('sheath-hurried');
+    expect(assistant.letsGoAfterS).toBeGreaterThan(0);
+    expect(items.filter(({ spare }) => spare)).toHaveLength(1);
   });
 
   it('nowhere else is a happening called harmless', () => {

@@ -57,8 +57,7 @@ const CLUMSY_M = 0.05;
 /** Pull at which the cord slips out of a bare hand (N; a sliding hold chatters by several), and how a new pull enters it (about 0.1 s). */
 const GRIP_N = 20;
 const PULL_BLEND = 0.08;
-const STANDS_M = 0.04;
-const ARRIVED_M = 0.012;
+const NEAR = { standsM: 0.04, arrivedM: 0.012 } as const;
 const SLACK = { eachM: 0.05, mostM: 0.15 } as const;
 /** Cosine of how far the cord that is held clear leans outward. */
 const UPRIGHT = 0.88;
@@ -191,7 +190,6 @@ export class Bringing {
     if (this.s) this.s.slackM = Math.min(SLACK.mostM, this.s.slackM + SLACK.eachM);
   }
 
-  /** Opens the hand wherever it is. */
   dropAll(step: number): void {
     if (this.s) this.leave(step);
   }
@@ -209,7 +207,7 @@ export class Bringing {
     const stance = this.stance(s, x, y);
     stepBody(this.body, stance.x, stance.stoop);
     if (s.phase === 'coming') {
-      if (Math.abs(stance.x - this.body.torsoX) < STANDS_M && this.body.stoop === stance.stoop) {
+      if (Math.abs(stance.x - this.body.torsoX) < NEAR.standsM && this.body.stoop === stance.stoop) {
         this.body.limbs[s.arm].inPlane = true;
         s.path = this.plan(step, x, y);
         this.enter('reaching', step);
@@ -219,7 +217,7 @@ export class Bringing {
     const [tx, ty] = s.path ? alongReach(s.path, step, x, y) : followGoal(this.body.limbs[s.arm], x, y, FOLLOW_MPS);
     stepLimb(this.body, s.arm, tx, ty, false);
     const limb = this.body.limbs[s.arm];
-    const there = s.path !== null && shareOf(s.path, step) >= 1 && length(limb.x - x, limb.y - y) < ARRIVED_M;
+    const there = s.path !== null && shareOf(s.path, step) >= 1 && length(limb.x - x, limb.y - y) < NEAR.arrivedM;
     if (s.phase === 'reaching' && there) {
       const at = s.goesFor === 'tail' ? scene.cover.coveredM + BEFORE_END_M : TAKEN_AT_M;
       s.grip = takeCord(scene.world, scene.cord, scene.scenario.cord.linkM, scene.assistantHands[s.arm], TIPS, at);

@@ -33,8 +33,8 @@ export function newErrand(scene: Scene, kind: ErrandKind, thing: string, { torso
 }
 
 /** The named spare, or the first, that is still in its packet; −1 when there is none. */
-function nextSpare({ scenario, things }: Scene, id: string, { gone, carriedOff }: AssistantSight): number {
-  return things.findIndex((thing, k) => scenario.items[k - 1]?.spare === true && gone[k]! && !carriedOff[k]! && (!id || thing.id === id));
+function nextSpare({ things }: Scene, id: string, { packed }: AssistantSight): number {
+  return things.findIndex((thing, k) => packed[k]! && (!id || thing.id === id));
 }
 
 /** The named thing, or the nearest, of those that lie off the field; −1 when there is none. Nobody takes the probe off its cord. */

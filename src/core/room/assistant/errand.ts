@@ -36,7 +36,8 @@ export interface AssistantSight {
   readonly torsoX: number;
   readonly gone: readonly boolean[];
   readonly offField: readonly boolean[];
-  readonly carriedOff: readonly boolean[];
+  /** Things that are still in their packets. */
+  readonly packed: readonly boolean[];
 }
 
 /** What came of a step. */
