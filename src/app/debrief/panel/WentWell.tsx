@@ -19,7 +19,7 @@ export function WentWell({ services, file, debrief, onGo, onPractise }: DebriefP
         <li>
           {done} of {result.progress.tasks.length} tasks done{result.progress.tasks.some(({ outOfOrderAfter }) => outOfOrderAfter !== null) ? ', not all in order' : done > 0 ? ', in order' : ''}.
         </li>
-        <li>The probe was steady for {shareText(result.progress.steadyShare)} of its time at the site.</li>
+        {result.progress.steadyShare !== null && <li>The probe was steady for {shareText(result.progress.steadyShare)} of its time at the site.</li>}
         <li>The drape moved {lengthText(Math.max(result.handling.driftM.left, result.handling.driftM.right))} at the most.</li>
       </ul>
       <section class="debrief-part" aria-labelledby="near-head">
