@@ -1,8 +1,8 @@
-import { FIELD_TASKS, SHEATH_TASKS, type Progress, type TaskId } from '../../core/procedure/observation.ts';
+import { FIELD_TASKS, GOWN_TASKS, SHEATH_TASKS, type Progress, type TaskId } from '../../core/procedure/observation.ts';
 import type { Scenario, StationName } from '../../core/scenario/schema.ts';
 import { stationsOf } from '../../core/scenario/station.ts';
 
-const TASKS: Readonly<Record<StationName, readonly TaskId[]>> = { sheath: SHEATH_TASKS, field: FIELD_TASKS };
+const TASKS: Readonly<Record<StationName, readonly TaskId[]>> = { gown: GOWN_TASKS, sheath: SHEATH_TASKS, field: FIELD_TASKS };
 
 /** The station at which a run is, and its tasks. */
 export interface StationShown {

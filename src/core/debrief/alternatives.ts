@@ -73,5 +73,5 @@ function avoidedWords(log: RunLog, known: Break): string {
   const trigger = indexOf(log).rules.find(({ id }) => id === known.rule)?.triggers[0];
   if (trigger?.kind === 'drift') return 'The drape kept where it was laid';
   if (trigger?.kind !== 'zone') return `${lost} kept as it was`;
-  return `${lost} kept ${{ belowField: 'above the field', outOfSight: 'in sight', margin: 'inside the field', offField: 'on the field', overField: 'from over the field' }[trigger.zone]}`;
+  return `${lost} kept ${{ belowField: 'above the field', outOfSight: 'in sight', margin: 'inside the field', offField: 'on the field', overField: 'from over the field', armpit: 'out of the armpit', uncovered: 'under the glove' }[trigger.zone]}`;
 }

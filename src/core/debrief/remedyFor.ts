@@ -24,6 +24,8 @@ export function remedyFor(log: RunLog, surface: Surface, step: number): RemedyCh
       return { remedy: 'changeGlove', things: [thing], words: words('changed') };
     case 'sleeve':
     case 'gownFront':
+    case 'knitCuff':
+    case 'wrapper':
       return { remedy: 'changeGownAndGloves', things: [thing, ...thingsThere(log, 'glove', step)], words: 'Gown and gloves changed' };
     case 'sheath':
     case 'probeSheath':

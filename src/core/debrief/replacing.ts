@@ -28,6 +28,7 @@ export function renamedFact(fact: Fact, surface: (id: string) => string, thing: 
     case 'zone.entered':
     case 'zone.left':
     case 'torn':
+    case 'glove.torn':
       return { ...fact, surface: surface(fact.surface) };
     case 'gelled':
       return { ...fact, surface: surface(fact.surface), gel: surface(fact.gel) };

@@ -7,7 +7,7 @@ import type { LedgerSnapshot } from './ledgerSnapshot.ts';
 import { hashState, restoreState, snapshotState } from './ledgerSnapshot.ts';
 import type { Cause, LedgerState, Notice, SurfaceRecord } from './ledgerState.ts';
 import { emptyState, otherOf, recordOf } from './ledgerState.ts';
-import { drift, enterZone, leaveZone, spoilSheath, use } from './placing.ts';
+import { drift, enterZone, leaveZone, spoilSheath, tearGlove, use } from './placing.ts';
 import { enterRemedy, retire } from './remedying.ts';
 import type { Rule } from './rules/rule.ts';
 import { RULE_BOOK } from './rules/ruleBook.ts';
@@ -80,6 +80,9 @@ export class Ledger {
       case 'torn':
       case 'gelled':
         spoilSheath(state, rules, fact);
+        break;
+      case 'glove.torn':
+        tearGlove(state, rules, fact);
         break;
       case 'noticed':
         noticeAll(state);

@@ -7,9 +7,13 @@ import type { Surface } from './surface.ts';
  * - outOfSight: a hand behind something or behind the operator's back
  * - margin: a stretch of drape within the margin of an edge, or beyond the edge (it is not on the field)
  * - offField: an item or a stretch of sheathed cord that left the field (fell, or hangs below it); it may touch what it likes there
+ * - armpit: a gloved hand tucked in under the other arm
+ * - uncovered: a knit cuff that a hand has passed and that the glove does not cover
  * - overField: an unsterile thing or arm held over the field without touching it
  */
-export type Zone = 'belowField' | 'outOfSight' | 'margin' | 'offField' | 'overField';
+export type Zone = PlacedZone | 'armpit' | 'uncovered';
+/** Zones that follow from where a surface is in the room. */
+export type PlacedZone = 'belowField' | 'outOfSight' | 'margin' | 'offField' | 'overField';
 
 /**
  * One line of the touch log, in order of steps. The ledger, the report and what-if are pure functions of a list of these.
@@ -28,6 +32,8 @@ export type Fact =
   | { readonly kind: 'used'; readonly step: number; readonly surface: string; readonly site: string; readonly x: number; readonly y: number }
   /** The film of a sheath tore there. */
   | { readonly kind: 'torn'; readonly step: number; readonly surface: string; readonly x: number; readonly y: number }
+  /** A glove tore while it was pulled on. */
+  | { readonly kind: 'glove.torn'; readonly step: number; readonly surface: string; readonly x: number; readonly y: number }
   /** Gel that is not sterile went into a sheath; `gel` is what it came from. */
   | { readonly kind: 'gelled'; readonly step: number; readonly gel: string; readonly surface: string; readonly x: number; readonly y: number }
   | { readonly kind: 'noticed'; readonly step: number }

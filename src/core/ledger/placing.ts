@@ -24,7 +24,7 @@ export function enterZone(state: LedgerState, rules: RuleIndex, fact: FactOf<'zo
   const { step, x, y } = fact;
   const root = { rule: verdict.rule, step, x, y, lost: record, against: null, touch: null };
   if (verdict.trigger.loses === 'nothing') riskAtRoot(state, { ...root, subject: record.surface.id });
-  else breakAtRoot(state, root, sameThing(state, record), null);
+  else breakAtRoot(state, root, verdict.trigger.loses === 'surface' ? [record] : sameThing(state, record), null);
 }
 
 export function leaveZone(state: LedgerState, rules: RuleIndex, surface: string, zone: Zone): void {
@@ -80,6 +80,15 @@ export function use(state: LedgerState, rules: RuleIndex, fact: FactOf<'used'>):
   }
   const root = { rule, step, x, y, lost: site, against: thing, touch: null };
   breakAtRoot(state, root, [site], thing.taint === 'place' ? thing : null);
+}
+
+/** A glove tore: no part of it is a barrier any more. */
+export function tearGlove(state: LedgerState, rules: RuleIndex, fact: FactOf<'glove.torn'>): void {
+  const glove = recordOf(state, fact.surface);
+  const rule = rules.gloveTorn;
+  if (!rule || glove.retiredStep !== null) return;
+  const { step, x, y } = fact;
+  breakAtRoot(state, { rule, step, x, y, lost: glove, against: null, touch: null }, sameThing(state, glove), null);
 }
 
 /** The film tore, or other gel than sterile went in: the sheath is spoiled by it. */

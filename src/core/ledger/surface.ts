@@ -37,7 +37,13 @@ export type SurfaceKind =
   | 'bareHand'
   | 'bareProbe'
   | 'sheathInside'
-  | 'unsterileItem';
+  | 'unsterileItem'
+  | 'knitCuff'
+  | 'gownInside'
+  | 'ownSkin'
+  | 'wrapper'
+  | 'cardEnd'
+  | 'person';
 
 /**
  * The smallest thing that is sterile or not. `thing` names the object as a whole with its generation (`glove.left#2`), `part` the

@@ -3,6 +3,7 @@ import type { StateHash } from '../base/hash.ts';
 import type { Scenario, StationName } from '../scenario/schema.ts';
 import { stationsOf } from '../scenario/station.ts';
 import { FieldProcedure } from './field/FieldProcedure.ts';
+import { GownProcedure } from './gown/GownProcedure.ts';
 import type { Observation, Progress } from './observation.ts';
 import { SheathProcedure } from './sheath/SheathProcedure.ts';
 
@@ -16,6 +17,13 @@ interface StationWork {
 }
 
 const WORK: Readonly<Record<StationName, (scenario: Scenario) => StationWork>> = {
+  gown: (scenario) => {
+    const procedure = new GownProcedure(scenario);
+    return withSight(procedure, ({ gown }) => {
+      assert(gown !== null, 'gowning is seen in every step');
+      procedure.observe(gown);
+    });
+  },
   sheath: (scenario) => {
     const procedure = new SheathProcedure(scenario);
     return withSight(procedure, ({ sheath }) => {

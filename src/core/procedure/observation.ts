@@ -65,18 +65,46 @@ export interface SheathObservation {
   readonly torn: boolean;
 }
 
+/** How the gown is: lying folded, carried folded, fallen open in the hands, dropped, on the arms, tied at the back. */
+export type GownState = 'lying' | 'carried' | 'open' | 'dropped' | 'onArms' | 'tied';
+/** How a glove is: lying, taken up, laid on the palm of its hand, drawn over the cuff, on with the hand in its fingers. */
+export type GloveState = 'lying' | 'taken' | 'laid' | 'over' | 'on';
+
+/** What can be seen of gowning and gloving at the end of a step. Lengths in metres. */
+export interface GownObservation {
+  readonly step: number;
+  readonly gown: GownState;
+  /** Hands at the shoulders of the open gown. */
+  readonly holding: Readonly<Record<Side, boolean>>;
+  /** The hem hangs free, and its lowest part is this high. */
+  readonly hemM: number;
+  /** From each fingertip to the end of its cuff; negative once it is past. Null while the arm is not in the sleeve. */
+  readonly toCuffM: Readonly<Record<Side, number | null>>;
+  readonly gloves: Readonly<Record<Side, GloveState>>;
+  /** Length of sleeve under each glove that is drawn over. */
+  readonly overlapM: Readonly<Record<Side, number>>;
+  /** The tie card: not there yet, hanging in front, in the operator's hand, in the assistant's as well, given back and tied. */
+  readonly card: 'away' | 'hanging' | 'held' | 'passed' | 'tied';
+  /** Both hands together in front, above the waist and below the face. */
+  readonly handsTogether: boolean;
+}
+
 /** What can be seen of all stations of a run. */
 export interface Observation {
+  /** Null where the operator is gowned from the start. */
+  readonly gown: GownObservation | null;
   readonly field: FieldObservation;
   /** Null where no sheath is loaded in the run. */
   readonly sheath: SheathObservation | null;
 }
 
+export const GOWN_TASKS = ['opened', 'armsIn', 'tied', 'firstGlove', 'secondGlove', 'turned', 'waited'] as const;
 export const SHEATH_TASKS = ['gelInside', 'probeTaken', 'covered', 'airOut', 'banded', 'laidDown'] as const;
 export const FIELD_TASKS = ['gel', 'view', 'park', 'anaesthetic', 'ready', 'rubbish'] as const;
+export type GownTaskId = (typeof GOWN_TASKS)[number];
 export type SheathTaskId = (typeof SHEATH_TASKS)[number];
 export type FieldTaskId = (typeof FIELD_TASKS)[number];
-export type TaskId = SheathTaskId | FieldTaskId;
+export type TaskId = GownTaskId | SheathTaskId | FieldTaskId;
 
 export interface TaskReport {
   readonly task: TaskId;

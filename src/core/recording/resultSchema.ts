@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { commandSchema, type Command, type RemedyId } from '../commands/command.ts';
-import { FIELD_TASKS, SHEATH_TASKS } from '../procedure/observation.ts';
+import { FIELD_TASKS, GOWN_TASKS, SHEATH_TASKS } from '../procedure/observation.ts';
 import { CLEARANCE_THINGS } from '../room/clearanceThings.ts';
 import type { RunResult } from '../run/result.ts';
 
@@ -46,7 +46,7 @@ const measured = z.strictObject({
   clearance: z.array(z.strictObject({ hand: side, thing: z.enum(CLEARANCE_THINGS), metres, step })),
 });
 
-const taskId = z.enum([...SHEATH_TASKS, ...FIELD_TASKS]);
+const taskId = z.enum([...GOWN_TASKS, ...SHEATH_TASKS, ...FIELD_TASKS]);
 
 const progress = z.strictObject({
   tasks: z.array(z.strictObject({ task: taskId, critical: z.boolean(), doneStep: stepOrNull, outOfOrderAfter: taskId.nullable(), progress: z.number() })),

@@ -3,6 +3,7 @@ import { SIDES, signOf, type Side } from '../base/side.ts';
 import { World } from '../physics/world.ts';
 import type { ShapeSpec } from '../physics/types.ts';
 import type { Scenario } from '../scenario/schema.ts';
+import { loadsSheath } from '../scenario/station.ts';
 import { palmOf, standingAt } from './assistant/assistantBody.ts';
 import { HAND } from './handShape.ts';
 import { THING_SHAPES, thingCorners, type ThingKind } from './itemShapes.ts';
@@ -11,7 +12,6 @@ import { cordPath } from './layCord.ts';
 import { DRAPE_RADIUS_M, drapePath } from './layPaths.ts';
 import { newCover, type Cover } from './sheath/cover.ts';
 import { hangingPath, HELD_AT, holderAt } from './sheath/inHolder.ts';
-import { loadsSheath } from './sheath/loading.ts';
 import { Pocket } from './sheath/Pocket.ts';
 
 /** Groups of things that may push each other. Hands pass items and cord in depth: they take them, but do not shove them. */

@@ -1,6 +1,6 @@
 import { length } from '../base/portableMath.ts';
 import { SIDES, signOf, type Side } from '../base/side.ts';
-import type { Zone } from '../ledger/fact.ts';
+import type { PlacedZone } from '../ledger/fact.ts';
 import { HAND_PARTS } from './handShape.ts';
 import { levelAt } from './level.ts';
 import type { Scene } from './scene.ts';
@@ -23,14 +23,14 @@ const OFF_FIELD_M = 0.04;
 const ON_RAIL_M = 0.004;
 const CREST_M = 0.04;
 
-const ZONES: readonly Zone[] = ['belowField', 'outOfSight', 'margin', 'offField', 'overField'];
+const ZONES: readonly PlacedZone[] = ['belowField', 'outOfSight', 'margin', 'offField', 'overField'];
 
-export type ZoneChange = { readonly slot: Slot; readonly zone: Zone; readonly inside: boolean; readonly x: number; readonly y: number };
+export type ZoneChange = { readonly slot: Slot; readonly zone: PlacedZone; readonly inside: boolean; readonly x: number; readonly y: number };
 
 /** Watches where surfaces are, for the rules that need no touch. Holds who is in which zone. */
 export class ZoneWatch {
   /** For each zone, 1 where a slot is in it. */
-  private readonly inside: Readonly<Record<Zone, Uint8Array>>;
+  private readonly inside: Readonly<Record<PlacedZone, Uint8Array>>;
   private changes: ZoneChange[] = [];
 
   constructor(
@@ -60,20 +60,20 @@ export class ZoneWatch {
     for (const zone of ZONES) this.inside[zone][slot] = 0;
   }
 
-  isIn(slot: Slot, zone: Zone): boolean {
+  isIn(slot: Slot, zone: PlacedZone): boolean {
     return this.inside[zone][slot] === 1;
   }
 
-  save(): Record<Zone, Uint8Array> {
+  save(): Record<PlacedZone, Uint8Array> {
     const { belowField, outOfSight, margin, offField, overField } = this.inside;
     return { belowField: belowField.slice(), outOfSight: outOfSight.slice(), margin: margin.slice(), offField: offField.slice(), overField: overField.slice() };
   }
 
-  restore(saved: Readonly<Record<Zone, Uint8Array>>): void {
+  restore(saved: Readonly<Record<PlacedZone, Uint8Array>>): void {
     for (const zone of ZONES) this.inside[zone].set(saved[zone]);
   }
 
-  private set(slot: Slot, zone: Zone, now: boolean, back: boolean, x: number, y: number): void {
+  private set(slot: Slot, zone: PlacedZone, now: boolean, back: boolean, x: number, y: number): void {
     const places = this.inside[zone];
     const was = places[slot] === 1;
     if (now && !was) places[slot] = 1;

@@ -2,7 +2,7 @@ import type { Side } from '../base/side.ts';
 import { coveredToM, MACHINE_HALF_M } from './layout.ts';
 import { metresText, problem, roundedDown, valueText, type Problem } from './problem.ts';
 import type { ItemKind, Scenario, StationName } from './schema.ts';
-import { stationsOf } from './station.ts';
+import { loadsSheath, stationsOf } from './station.ts';
 
 /** Least distance between the middles of two things that lie side by side, in metres. */
 const APART_M = 0.05;
@@ -14,13 +14,14 @@ const FROM_SIDE_M = 0.03;
 
 /** So many of each are used up or worn by the tasks of a station. A packet from which gel was squeezed into the sheath is empty. */
 const NEEDED: Readonly<Record<StationName, Readonly<Partial<Record<ItemKind, number>>>>> = {
+  gown: {},
   sheath: { gelPacket: 1, band: 2 },
   field: { gelPacket: 1, syringe: 1, needleSyringe: 1 },
 };
 const IN_WORDS: readonly string[] = ['none', 'one', 'two'];
 
 /** Names that other things in the room bear. */
-const TAKEN: readonly string[] = ['probe', 'bareProbe', 'cord', 'drape', 'sheath', 'sheathRoll', 'pocket', 'film', 'glove', 'gown', 'face', 'rail', 'pole', 'machine', 'bed', 'floor', 'kitTable', 'tableEdge', 'bin', 'patient', 'site', 'cover'];
+const TAKEN: readonly string[] = ['probe', 'bareProbe', 'cord', 'drape', 'sheath', 'sheathRoll', 'pocket', 'film', 'glove', 'gloveLeft', 'gloveRight', 'gown', 'gownPacket', 'gownTable', 'tieCard', 'person', 'skin', 'face', 'rail', 'pole', 'machine', 'bed', 'floor', 'kitTable', 'tableEdge', 'bin', 'patient', 'site', 'cover'];
 
 /** The things on the field and on the kit table: their names, whether the tasks can be done with them, and where they lie. */
 export function itemChecks(scenario: Scenario): readonly Problem[] {
@@ -54,8 +55,8 @@ interface Lying {
 }
 
 const lying = (scenario: Scenario): readonly Lying[] => {
-  const { items, probe, sheath, station } = scenario;
-  const first: Lying = station === 'sheath' ? { path: 'sheath.xM', x: sheath.xM, on: 'table' } : { path: 'probe.xM', x: probe.xM, on: 'field' };
+  const { items, probe, sheath } = scenario;
+  const first: Lying = loadsSheath(scenario) ? { path: 'sheath.xM', x: sheath.xM, on: 'table' } : { path: 'probe.xM', x: probe.xM, on: 'field' };
   return [first, ...items.map(({ xM, kind, spare }, k): Lying => ({ path: `items[${k}].xM`, x: xM, on: kind === 'gelBottle' ? 'machine' : spare ? 'table' : 'fieldOrTable' }))];
 };
 

@@ -1,6 +1,7 @@
 import { length } from '../base/portableMath.ts';
 import { signOf, type Side } from '../base/side.ts';
 import type { Scenario } from './schema.ts';
+import { gownsFirst } from './station.ts';
 
 /** Sides of a thing that stands in the room, in metres from the patient's midline. */
 export interface Span {
@@ -26,12 +27,14 @@ export const MACHINE_HALF_M = 0.2;
 /** Everything that stands on the floor, seen along the bed. */
 export function standing(scenario: Scenario): readonly Span[] {
   const { pole, machine, kitTable, bin } = scenario.room;
+  const { table } = scenario.gown;
   return [
     spanAround('room.rails', 0, railOuterM(scenario)),
     spanAround('room.pole', pole.xM, pole.radiusM),
     spanAround('room.machine', machine.xM, MACHINE_HALF_M),
     spanAround('room.kitTable', kitTable.xM, kitTable.widthM / 2),
     spanAround('room.bin', bin.xM, bin.widthM / 2),
+    ...(gownsFirst(scenario) ? [spanAround('gown.table', table.xM, table.widthM / 2)] : []),
   ];
 }
 

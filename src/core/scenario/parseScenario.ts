@@ -6,6 +6,7 @@ import { CURRENT_VERSION, MIGRATIONS, migrate } from './migrations.ts';
 import { ADVICE, problem, valueText, type Problem } from './problem.ts';
 import { scenarioSchema, type Scenario } from './schema.ts';
 import { shapeProblems } from './shapeProblems.ts';
+import { withStature } from './statures.ts';
 
 /** Why a file cannot be used. `message` is the first problem in one or two sentences, `further` the others. */
 export interface ScenarioError extends Problem {
@@ -45,8 +46,9 @@ export function readScenario(source: unknown, options: ReadingOptions = {}): Res
 function judge(source: Readonly<Record<string, unknown>>, options: ReadingOptions): Result<Scenario, ScenarioError> {
   const shape = scenarioSchema.safeParse(source);
   if (!shape.success) return firstOf('wrongField', shapeProblems(source, shape.error.issues));
-  const problems = crossChecks(shape.data, options.ruleIds ?? null);
-  return problems.length > 0 ? firstOf('inconsistent', problems) : success(deepFreeze(shape.data));
+  const scenario = withStature(shape.data);
+  const problems = crossChecks(scenario, options.ruleIds ?? null);
+  return problems.length > 0 ? firstOf('inconsistent', problems) : success(deepFreeze(scenario));
 }
 
 const firstOf = (kind: ScenarioError['kind'], problems: readonly Problem[]): Result<never, ScenarioError> => failure({ kind, ...problems[0]!, further: problems.slice(1) });

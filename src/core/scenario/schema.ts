@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { gownSchema, STATURES } from './gownSchema.ts';
 import { rubricSchema, SKILLS } from './rubric.ts';
 
 /**
@@ -59,8 +60,8 @@ export const scenarioSchema = z.strictObject({
   title: z.string().min(3).max(60),
   summary: z.string().min(3).max(300),
   seed: z.int().min(0).max(4294967295),
-  station: z.enum(['sheath', 'field']).describe('where the run begins'),
-  followedBy: z.array(z.enum(['field'])).max(1).default([]).describe('stations that come after it in the same run'),
+  station: z.enum(['gown', 'sheath', 'field']).describe('where the run begins'),
+  followedBy: z.array(z.enum(['sheath', 'field'])).max(2).default([]).describe('stations that come after it in the same run'),
   minutes: z.number().min(1).max(15).default(6).describe('time foreseen; the run goes on when it is over'),
   room: z
     .strictObject({
@@ -98,6 +99,7 @@ export const scenarioSchema = z.strictObject({
     .prefault({}),
   operator: z
     .strictObject({
+      stature: z.enum(STATURES).default('given').describe('given: the lengths below; else a person of the table of statures, whose lengths replace them'),
       shoulderM: metres(1.2, 1.6, 1.42),
       faceM: metres(1.4, 1.85, 1.64),
       waistM: metres(0.85, 1.25, 1.05),
@@ -147,6 +149,7 @@ export const scenarioSchema = z.strictObject({
     })
     .prefault({})
     .describe('read where a run begins with sheathing the probe'),
+  gown: gownSchema,
   probe: z.strictObject({ xM: z.number().min(-0.5).max(0.5).default(0.29), massKg: metres(0.05, 0.3, 0.15) }).prefault({}),
   assistant: z
     .strictObject({
@@ -172,6 +175,7 @@ export const scenarioSchema = z.strictObject({
       readyS: metres(0.5, 10, 2).describe('how long probe and needle must be held at the site together'),
       gelInsideMl: metres(1, 20, 5).describe('sterile gel that must lie in the closed end of the sheath'),
       coveredM: metres(0.2, 2, 0.8).describe('length of cord that must be covered before the probe is laid down'),
+      waitS: metres(3, 60, 10).describe('how long gowned and gloved hands must wait together above the waist'),
     })
     .prefault({}),
   policy: z

@@ -5,3 +5,6 @@ export const stationsOf = ({ station, followedBy }: Pick<Scenario, 'station' | '
 
 /** Whether a probe is sheathed in the run; else it lies sheathed on the field from the start. */
 export const loadsSheath = (scenario: Pick<Scenario, 'station' | 'followedBy'>): boolean => stationsOf(scenario).includes('sheath');
+
+/** Whether the run begins with gowning and gloving; else the operator is gowned and gloved from the start. */
+export const gownsFirst = ({ station }: Pick<Scenario, 'station'>): boolean => station === 'gown';

@@ -1,6 +1,8 @@
+import { gownChecks } from './gownChecks.ts';
 import { cordWayM } from './layout.ts';
 import { atMost, problem, valueText, type Problem } from './problem.ts';
-import type { Scenario } from './schema.ts';
+import type { Scenario, StationName } from './schema.ts';
+import { gownsFirst, loadsSheath } from './station.ts';
 
 /** Length of the sheath that goes over the probe itself, in metres. */
 const OVER_PROBE_M = 0.13;
@@ -9,11 +11,18 @@ const AT_MACHINE_M = 0.3;
 /** What sheath and cord must have beyond the length that is asked for, in metres: nobody draws a film to its very end. */
 const TO_SPARE_M = 0.15;
 
+/** Stations in the order of the procedure. */
+const ORDER: readonly StationName[] = ['gown', 'sheath', 'field'];
+
 /** Whether the stations of a run and what each of them needs of sheath and cord fit each other. */
 export function stationChecks(scenario: Scenario): readonly Problem[] {
   const { station, followedBy } = scenario;
-  const again = followedBy.flatMap((next, k) => (next === station ? [problem(`followedBy[${k}]`, valueText(next), 'another station than the one in which the run begins')] : []));
-  return [...again, ...(station === 'sheath' ? loadingChecks(scenario) : sheathedChecks(scenario))];
+  const order = followedBy.flatMap((next, k) => {
+    if (next === station) return [problem(`followedBy[${k}]`, valueText(next), 'another station than the one in which the run begins')];
+    const before = k > 0 ? followedBy[k - 1]! : station;
+    return ORDER.indexOf(next) > ORDER.indexOf(before) ? [] : [problem(`followedBy[${k}]`, valueText(next), `a station that comes after ${valueText(before)}`)];
+  });
+  return [...order, ...(loadsSheath(scenario) ? loadingChecks(scenario) : sheathedChecks(scenario)), ...(gownsFirst(scenario) ? gownChecks(scenario) : [])];
 }
 
 /** The probe is sheathed in the run. */

@@ -1,7 +1,7 @@
 import type { Rule } from './rule.ts';
 import { FIELD, PREPARED } from './kinds.ts';
 import { commonBreaks, gownZones, palpation } from './sources.ts';
-import { SUBJECTS } from './subjects.ts';
+import { stationsWith, SUBJECTS } from './subjects.ts';
 
 const againstSkin: readonly Rule[] = SUBJECTS.map((subject) => ({
   id: `${subject.id}-on-skin`,
@@ -28,7 +28,7 @@ const againstFace: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: commonBreaks,
   mark: 'memory',
-  stations: ['sheath', 'field'],
+  stations: stationsWith(subject),
 }));
 
 const againstUpperSleeve: readonly Rule[] = SUBJECTS.map((subject) => ({
@@ -70,7 +70,7 @@ const againstBareHand: readonly Rule[] = SUBJECTS.map((subject) => ({
   remedies: subject.remedies,
   source: commonBreaks,
   mark: 'memory',
-  stations: ['sheath', 'field'],
+  stations: stationsWith(subject),
 }));
 
 const bareHandOnField: Rule = {

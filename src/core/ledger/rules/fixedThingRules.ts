@@ -2,7 +2,7 @@ import type { SurfaceKind } from '../surface.ts';
 import type { Rule } from './rule.ts';
 import { FIELD } from './kinds.ts';
 import { commonBreaks } from './sources.ts';
-import { SUBJECTS } from './subjects.ts';
+import { stationsWith, SUBJECTS } from './subjects.ts';
 
 const PLACES: readonly { readonly id: string; readonly kind: SurfaceKind; readonly words: string }[] = [
   { id: 'rail', kind: 'rail', words: 'a bed rail' },
@@ -12,6 +12,7 @@ const PLACES: readonly { readonly id: string; readonly kind: SurfaceKind; readon
   { id: 'table-edge', kind: 'tableEdge', words: 'the side of the table' },
   { id: 'floor', kind: 'floor', words: 'the floor' },
   { id: 'bin', kind: 'bin', words: 'the bin' },
+  { id: 'person', kind: 'person', words: 'somebody who passes by' },
 ];
 
 /** An item that lies on the floor or in the bin is lost, not a break; it becomes one when it is taken back. */
@@ -31,7 +32,7 @@ const againstFixedThings: readonly Rule[] = SUBJECTS.flatMap((subject) =>
       remedies: subject.remedies,
       source: commonBreaks,
       mark: 'memory',
-      stations: ['sheath', 'field'],
+      stations: stationsWith(subject),
     }),
   ),
 );
@@ -39,7 +40,7 @@ const againstFixedThings: readonly Rule[] = SUBJECTS.flatMap((subject) =>
 const fieldOnFixedThing: Rule = {
   id: 'field-on-fixed-thing',
   title: 'The top of the field against something bare',
-  statement: 'The upper side of a drape, a cover or the table that meets rail, pole, machine, bed, floor or bin on the field is no longer sterile.',
+  statement: 'The upper side of a drape, a cover or the table that meets rail, pole, machine, bed, floor, bin or a passer-by on the field is no longer sterile.',
   sentence: '{surface} against the {against}.',
   triggers: [{ kind: 'touch', surfaces: FIELD, against: PLACES.map((place) => place.kind), because: 'nature' }],
   values: [],

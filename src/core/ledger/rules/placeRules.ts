@@ -14,7 +14,7 @@ const handBelowField: Rule = {
   remedies: ['changeGlove'],
   source: studyGuide,
   mark: 'looked-up',
-  stations: ['sheath', 'field'],
+  stations: ['gown', 'sheath', 'field'],
   policy: { key: 'lowerLimit' },
 };
 
@@ -29,7 +29,7 @@ const handOutOfSight: Rule = {
   remedies: ['changeGlove'],
   source: studyGuide,
   mark: 'looked-up',
-  stations: ['sheath', 'field'],
+  stations: ['gown', 'sheath', 'field'],
 };
 
 const reachOver: Rule = {

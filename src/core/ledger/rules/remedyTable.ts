@@ -1,7 +1,8 @@
 import { FIELD_REMEDIES } from './fieldRemedies.ts';
+import { GOWN_REMEDIES } from './gownRemedies.ts';
 import type { RemedyRow } from './remedyRow.ts';
 import { SHEATH_REMEDIES } from './sheathRemedies.ts';
-import { breaksArticle, emergencyLine, fieldAnswers, gownArticle, prepLabel, studyGuide } from './sources.ts';
+import { breaksArticle, emergencyLine, fieldAnswers, prepLabel, studyGuide } from './sources.ts';
 
 const waitingRows: readonly RemedyRow[] = [
   {
@@ -12,24 +13,6 @@ const waitingRows: readonly RemedyRow[] = [
     practised: { station: 'field', missing: 'a needle that pierces' },
     source: 'common practice',
     mark: 'memory',
-  },
-  {
-    id: 'handOutOfCuff',
-    row: 'B03',
-    broken: 'A bare hand came out of the cuff before gloving',
-    asked: 'Change the gown, or cover the cuff where local policy allows it; clean the hands again if they were soiled.',
-    practised: { station: 'gownAndGlove' },
-    source: 'common practice',
-    mark: 'memory',
-  },
-  {
-    id: 'cuffShows',
-    row: 'B04',
-    broken: 'The knitted cuff shows after gloving',
-    asked: 'Cover it with a sterile sleeve or change the glove; treat what it touched.',
-    practised: { station: 'gownAndGlove' },
-    source: gownArticle,
-    mark: 'derived',
   },
   {
     id: 'gownWet',
@@ -107,6 +90,6 @@ const waitingRows: readonly RemedyRow[] = [
 
 /** Every break of the table of practice with its remedy, in the order of that table; rows of our own come last. */
 export const REMEDY_TABLE: readonly RemedyRow[] = [
-  ...[...FIELD_REMEDIES, ...SHEATH_REMEDIES, ...waitingRows].filter(({ row }) => row !== null).sort((a, b) => (a.row! < b.row! ? -1 : 1)),
-  ...[...FIELD_REMEDIES, ...SHEATH_REMEDIES].filter(({ row }) => row === null),
+  ...[...GOWN_REMEDIES, ...FIELD_REMEDIES, ...SHEATH_REMEDIES, ...waitingRows].filter(({ row }) => row !== null).sort((a, b) => (a.row! < b.row! ? -1 : 1)),
+  ...[...FIELD_REMEDIES, ...SHEATH_REMEDIES, ...GOWN_REMEDIES].filter(({ row }) => row === null),
 ];

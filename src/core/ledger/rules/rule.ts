@@ -26,13 +26,15 @@ export type Trigger =
       readonly whenBack?: true;
       readonly otherThing?: true;
     }
-  /** `loses: 'thing'`: every sterile surface of that kind of the same thing is lost; `'nothing'`: risk without loss. */
-  | { readonly kind: 'zone'; readonly zone: Zone; readonly surfaces: readonly SurfaceKind[] | 'unsterile'; readonly loses: 'thing' | 'nothing' }
+  /** `loses: 'thing'`: every sterile surface of that kind of the same thing is lost; `'surface'`: that one alone; `'nothing'`: risk without loss. */
+  | { readonly kind: 'zone'; readonly zone: Zone; readonly surfaces: readonly SurfaceKind[] | 'unsterile'; readonly loses: 'thing' | 'surface' | 'nothing' }
   | { readonly kind: 'drift'; readonly direction: 'toward' | 'away'; readonly loses: 'site' | 'nothing' }
   | { readonly kind: 'used' }
   /** The film of a sheath tears, or gel that is not sterile goes into it. */
   | { readonly kind: 'torn' }
-  | { readonly kind: 'gelled' };
+  | { readonly kind: 'gelled' }
+  /** A glove tears. */
+  | { readonly kind: 'gloveTorn' };
 
 export interface RuleValue {
   readonly name: string;

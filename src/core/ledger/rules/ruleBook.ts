@@ -4,6 +4,7 @@ import { BODY_RULES } from './bodyRules.ts';
 import { CORD_RULES } from './cordRules.ts';
 import { DRAPE_RULES } from './drapeRules.ts';
 import { FIXED_THING_RULES } from './fixedThingRules.ts';
+import { GOWN_RULES } from './gownRules.ts';
 import { PLACE_RULES } from './placeRules.ts';
 import type { Rule } from './rule.ts';
 import { SHEATH_RULES } from './sheathRules.ts';
@@ -12,6 +13,7 @@ import { SHEATH_RULES } from './sheathRules.ts';
 export const RULE_GROUPS: readonly { readonly words: string; readonly rules: readonly Rule[] }[] = [
   { words: 'Fixed things of the room', rules: FIXED_THING_RULES },
   { words: 'Bodies', rules: BODY_RULES },
+  { words: 'Gown and gloves', rules: GOWN_RULES },
   { words: 'The cord of the probe', rules: CORD_RULES },
   { words: 'Loading the sheath', rules: SHEATH_RULES },
   { words: 'Drapes', rules: DRAPE_RULES },

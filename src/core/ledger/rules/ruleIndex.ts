@@ -17,10 +17,11 @@ export class RuleIndex {
   private readonly touches = new Map<string, Verdict<TouchTrigger>>();
   private readonly zones: Verdict<ZoneTrigger>[] = [];
   private readonly drifts = new Map<string, Verdict>();
-  /** Rules about single events, when they are in force: something unsterile used at the site, a torn sheath, gel that is not sterile in it. */
+  /** Rules about single events, when they are in force: something unsterile used at the site, a torn sheath, gel that is not sterile in it, a torn glove. */
   readonly used: Rule | undefined;
   readonly torn: Rule | undefined;
   readonly gelled: Rule | undefined;
+  readonly gloveTorn: Rule | undefined;
 
   constructor(rules: readonly Rule[]) {
     for (const rule of rules) for (const trigger of rule.triggers) this.add(rule, trigger);
@@ -28,6 +29,7 @@ export class RuleIndex {
     this.used = about('used');
     this.torn = about('torn');
     this.gelled = about('gelled');
+    this.gloveTorn = about('gloveTorn');
   }
 
   /** What speaks when a surface of kind `kept` meets one of kind `against`, unsterile `because`. */

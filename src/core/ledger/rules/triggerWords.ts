@@ -32,6 +32,12 @@ const KIND_WORDS: Readonly<Record<SurfaceKind, string>> = {
   bareProbe: 'the bare probe',
   sheathInside: 'the inside of the sheath',
   unsterileItem: 'a thing that is not sterile',
+  knitCuff: 'a knit cuff',
+  gownInside: 'the inside of the gown',
+  ownSkin: 'the operator’s bare skin',
+  wrapper: 'the opened wrapper',
+  cardEnd: 'the assistant’s part of the tie card',
+  person: 'somebody who passes by',
 };
 
 const ZONE_WORDS: Readonly<Record<Zone, string>> = {
@@ -40,6 +46,8 @@ const ZONE_WORDS: Readonly<Record<Zone, string>> = {
   margin: 'lies in the margin',
   offField: 'has left the field',
   overField: 'is held over the field',
+  armpit: 'is tucked in under the other arm',
+  uncovered: 'shows beyond the glove once a hand has passed it',
 };
 
 /** More kinds than these are told as one. */
@@ -76,5 +84,7 @@ function toldTrigger(trigger: Trigger): string {
       return 'the film of the sheath tears';
     case 'gelled':
       return 'gel that is not sterile goes into the sheath';
+    case 'gloveTorn':
+      return 'a glove tears';
   }
 }

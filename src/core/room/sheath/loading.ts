@@ -13,9 +13,6 @@ export const FOLD_M = 0.035;
 /** Cord next to the outlet that no sheath is drawn over (m). */
 const OUTLET_M = 0.3;
 
-/** Whether the run begins with loading the probe. */
-export const loadsSheath = ({ station }: Pick<Scenario, 'station'>): boolean => station === 'sheath';
-
 /** Length of cord that the sheath could cover (m): what the probe leaves of it. */
 export const coverableM = ({ sheath, cord }: Scenario): number => Math.min(sheath.lengthM - PROBE_FILM_M, cord.lengthM - OUTLET_M);
 

@@ -1,0 +1,57 @@
+import { SIDES, type Side } from '../../base/side.ts';
+import type { GownTaskId } from '../observation.ts';
+import { glovesOn, isInCuff, type Seen } from './seen.ts';
+
+/** One line for the operator on what to do now, as a calm colleague would say it. */
+export function gownHint(current: GownTaskId | 'finished', seen: Seen): string {
+  if (seen.gown === 'dropped' && current !== 'finished') return 'The gown has fallen. Stop and take a new one.';
+  return HINTS[current](seen);
+}
+
+const HINTS: Readonly<Record<GownTaskId | 'finished', (seen: Seen) => string>> = {
+  opened: (seen) => {
+    if (seen.gown === 'lying') return 'Take the folded gown by its neck, in the middle, and lift it straight up.';
+    if (seen.gown === 'carried') return 'Step clear of the table, hands at shoulder height, and let it fall open: squeeze.';
+    return 'Take the other shoulder with the free hand, and keep the hem off the floor.';
+  },
+  armsIn: (seen) => {
+    const first = SIDES.find((side) => seen.toCuffM[side] === null);
+    if (first) return seen.gown === 'onArms' ? `The ${first} hand into its sleeve as well: squeeze.` : 'A hand on either shoulder, then both into the sleeves: squeeze.';
+    const open = SIDES.filter((side) => !isInCuff(seen, side));
+    return open.length > 0 ? `Push ${open.length > 1 ? 'both hands' : `the ${open[0]!} hand`} outward in the sleeve, and stop inside the cuff. Grip holds the cuff.` : 'Stop. Fingers stay inside the cuffs.';
+  },
+  tied: () => 'Ask the assistant to tie the back.',
+  firstGlove: gloving,
+  secondGlove: gloving,
+  turned: (seen) => {
+    if (seen.card === 'hanging') return 'Take the tie card by its left half, and hold it out to the assistant.';
+    if (seen.card === 'held') return 'Ask the assistant to take the card.';
+    return seen.card === 'passed' ? 'Hold your tie while you turn.' : 'Have the back tied first.';
+  },
+  waited: (seen) => (seen.handsTogether ? 'Wait like this. If something itches, ask.' : 'Wait with both hands together in front, above the waist.'),
+  finished: () => 'All done. You can end the run.',
+};
+
+/** The next hold of gloving: the hand that is furthest along first. */
+function gloving(seen: Seen): string {
+  const side = sideToGlove(seen);
+  const other: Side = side === 'left' ? 'right' : 'left';
+  const past = seen.toCuffM[side];
+  if (past !== null && past < 0 && seen.gloves[side] !== 'over') return `A finger of the ${side} hand is out of its cuff. Stop: new gown.`;
+  switch (seen.gloves[side]) {
+    case 'lying':
+      return glovesOn(seen) > 0 ? `Now the ${side} glove: take it with the ${other} hand.` : `Through the sleeve: take the ${side} glove with the ${other} hand, by its cuff.`;
+    case 'taken':
+      return `Lay it on the ${side} palm, its fingers toward the elbow: grip it with the ${side} hand.`;
+    case 'laid':
+      return `With the ${other} hand grip the edge of its cuff and draw it over the whole knit cuff.`;
+    default:
+      return `Push the ${side} hand outward into the glove.`;
+  }
+}
+
+/** The glove that is being put on, or the next one. */
+export function sideToGlove({ gloves }: Pick<Seen, 'gloves'>): Side {
+  const rank = { on: -1, lying: 0, taken: 1, laid: 2, over: 3 } as const;
+  return rank[gloves.left] > rank[gloves.right] ? 'left' : 'right';
+}

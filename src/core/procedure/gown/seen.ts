@@ -1,0 +1,36 @@
+import { SIDES, type Side } from '../../base/side.ts';
+import type { GownObservation } from '../observation.ts';
+
+/** What was last seen of gown and gloves. Plain JSON. */
+export type Seen = Omit<GownObservation, 'step'>;
+
+/** What is seen before the first step: the gown lies folded, the gloves beside it. */
+export const UNSEEN: Seen = {
+  gown: 'lying',
+  holding: { left: false, right: false },
+  hemM: 0,
+  toCuffM: { left: null, right: null },
+  gloves: { left: 'lying', right: 'lying' },
+  overlapM: { left: 0, right: 0 },
+  card: 'away',
+  handsTogether: false,
+};
+
+const HANGS_CLEAR_M = 0.02;
+/** Fingertips this near to the end of the cuff are inside it (m). */
+export const IN_CUFF_M = 0.1;
+
+/** The gown hangs open from both hands and its hem is clear of the floor. */
+export const isOpened = ({ gown, holding, hemM }: Seen): boolean => gown === 'open' && holding.left && holding.right && hemM > HANGS_CLEAR_M;
+
+export const isInCuff = (seen: Seen, side: Side): boolean => {
+  const left = seen.toCuffM[side];
+  return left !== null && left <= IN_CUFF_M;
+};
+
+export const areArmsIn = (seen: Seen): boolean => SIDES.every((side) => isInCuff(seen, side));
+
+export const glovesOn = ({ gloves }: Seen): number => SIDES.filter((side) => gloves[side] === 'on').length;
+
+/** Another gown lies in place of the one before. */
+export const isFresh = (seen: Seen, before: Seen): boolean => seen.gown === 'lying' && before.gown !== 'lying' && before.gown !== 'carried';
