@@ -1,10 +1,11 @@
 import type { RequestId } from '../../core/commands/command.ts';
 import type { Scenario } from '../../core/scenario/schema.ts';
-import { loadsSheath } from '../../core/scenario/station.ts';
+import { gownsFirst, loadsSheath } from '../../core/scenario/station.ts';
 import { REQUEST_KEYS, type RequestKey } from '../input/keyMap.ts';
 
 const THERE: Readonly<Record<NonNullable<RequestKey['needs']>, (scenario: Scenario) => boolean>> = {
   sheath: loadsSheath,
+  gown: gownsFirst,
   packets: ({ items }) => items.some(({ spare }) => spare),
 };
 

@@ -16,6 +16,8 @@ const KNOWN: readonly (readonly [readonly string[], Spoken])[] = [
   [['lower it', 'lower the probe', 'lower', 'let it down', 'down'], { type: 'ask', request: 'lower' }],
   [['pull the tail', 'pull the end', 'pull the sheath', 'tail', 'pull'], { type: 'ask', request: 'pullTail' }],
   [['open a packet', 'open another packet', 'packet', 'open'], { type: 'ask', request: 'openPacket' }],
+  [['tie the back', 'tie me', 'tie my gown', 'tie the gown', 'tie'], { type: 'ask', request: 'tieBack' }],
+  [['take the card', 'take my card', 'the card', 'card', 'turn'], { type: 'ask', request: 'takeCard' }],
   [['thank you, i stop', 'thank you', 'thanks', 'i stop', 'you are right', 'well spotted'], { type: 'answer', how: 'stop' }],
   [['it is fine', 'its fine', 'it’s fine', "it's fine", 'fine', 'never mind', 'ok', 'no problem'], { type: 'answer', how: 'fine' }],
 ];
@@ -32,6 +34,8 @@ const EXAMPLES: Readonly<Record<RequestId, string>> = {
   lower: 'lower it',
   pullTail: 'pull the tail',
   openPacket: 'open a packet',
+  tieBack: 'tie the back',
+  takeCard: 'take the card',
 };
 
 /** Examples for whoever was not understood, of what can be asked for in a run of the scenario. */

@@ -55,6 +55,8 @@ export const REQUEST_WORDS: Readonly<Record<RequestId, string>> = {
   lower: 'Lower it',
   pullTail: 'Pull the tail',
   openPacket: 'Open a packet',
+  tieBack: 'Tie the back',
+  takeCard: 'Take the card',
 };
 
 /** Requests as advice. */
@@ -69,6 +71,8 @@ export const REQUEST_ADVICE: Readonly<Record<RequestId, string>> = {
   lower: 'ask the assistant to lower the probe',
   pullTail: 'ask the assistant to pull the tail of the sheath',
   openPacket: 'ask the assistant to open a packet',
+  tieBack: 'ask the assistant to tie the gown at the back',
+  takeCard: 'ask the assistant to take the tie card',
 };
 
 /** Answers to an assistant who speaks up, as on their buttons. */
@@ -79,6 +83,13 @@ export const ANSWER_WORDS: Readonly<Record<AnswerId, string>> = {
 
 /** Tasks in a word or two, for the row in the bar. */
 export const TASK_WORDS: Readonly<Record<TaskId, string>> = {
+  opened: 'gown',
+  armsIn: 'arms in',
+  tied: 'tied',
+  firstGlove: 'glove',
+  secondGlove: 'glove',
+  turned: 'outer tie',
+  waited: 'wait',
   gelInside: 'gel inside',
   probeTaken: 'take probe',
   covered: 'cover',
@@ -95,6 +106,13 @@ export const TASK_WORDS: Readonly<Record<TaskId, string>> = {
 
 /** Tasks said in full, for the report. */
 export const TASK_SENTENCES: Readonly<Record<TaskId, string>> = {
+  opened: 'Gown lifted and fallen open',
+  armsIn: 'Both arms in, hands inside the cuffs',
+  tied: 'Back tied by the assistant',
+  firstGlove: 'First glove on',
+  secondGlove: 'Second glove on',
+  turned: 'Outer tie passed and tied',
+  waited: 'Waited with hands together above the waist',
   gelInside: 'Sterile gel inside the sheath',
   probeTaken: 'Probe taken through the film',
   covered: 'Cord covered',
@@ -118,4 +136,7 @@ export const THING_WORDS: Readonly<Record<ItemPicture['kind'], string>> = {
   gauze: 'gauze',
   band: 'band',
   gelBottle: 'gel bottle',
+  gownPacket: 'folded gown',
+  glove: 'glove',
+  tieCard: 'tie card',
 };

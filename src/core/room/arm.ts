@@ -7,6 +7,8 @@ import type { HandState } from './handState.ts';
 /** How far the operator can step to either side, and how fast (m, m/s). */
 const STEP_ASIDE_M = 1.05;
 const STEP_SPEED_MPS = 0.6;
+/** From a place of work that is not the middle of the bed (m). */
+const STEP_FROM_HOME_M = 0.5;
 /** Share of the whole arm that is used before the operator steps aside. */
 const COMFORT = 0.97;
 
@@ -63,23 +65,24 @@ export function elbowOf(side: Side, upper: number, fore: number, shoulderX: numb
 
 /**
  * Moves the torso at walking pace so that the hand that is being moved comes into reach. A hand that holds something keeps its place
- * and the other reaches no farther than that allows; an empty one comes along.
+ * and the other reaches no farther than that allows; an empty one comes along. `homeX` is where the operator stands when both are in reach.
  */
-export function stepTorso(scenario: Scenario, torsoX: number, hands: Readonly<Record<Side, HandState>>, moving: Side, seconds: number): number {
+export function stepTorso(scenario: Scenario, homeX: number, torsoX: number, hands: Readonly<Record<Side, HandState>>, moving: Side, seconds: number): number {
   const { upper, fore } = linksOf(scenario);
   const reach = (upper + fore) * COMFORT;
-  let low = -STEP_ASIDE_M;
-  let high = STEP_ASIDE_M;
+  const aside = Math.max(STEP_ASIDE_M, Math.abs(homeX) + STEP_FROM_HOME_M);
+  let low = -aside;
+  let high = aside;
   for (const side of hands[otherSide(moving)].hold ? SIDES : [moving]) {
     const hand = hands[side];
     const wristX = hand.wishX + signOf(side) * 0.8 * -HAND.wristU;
     const dy = hand.wishY + 0.02 - scenario.operator.shoulderM;
     const width = Math.sqrt(Math.max(0.0025, reach * reach - dy * dy));
     const base = wristX - signOf(side) * scenario.operator.shoulderHalfWidthM;
-    low = Math.max(low, Math.min(STEP_ASIDE_M, base - width));
-    high = Math.min(high, Math.max(-STEP_ASIDE_M, base + width));
+    low = Math.max(low, Math.min(aside, base - width));
+    high = Math.min(high, Math.max(-aside, base + width));
   }
-  const goal = low > high ? (low + high) / 2 : Math.min(high, Math.max(low, 0));
+  const goal = low > high ? (low + high) / 2 : Math.min(high, Math.max(low, homeX));
   const most = STEP_SPEED_MPS * seconds;
   return torsoX + Math.min(most, Math.max(-most, goal - torsoX));
 }

@@ -25,7 +25,7 @@ export const fingersDirection = (side: Side, angle: number): readonly [number, n
 /** Pulls both hands to their targets for one step and moves the torso with the one that was moved last. Returns the new position of the torso. */
 export function driveHands(scene: Scene, hands: Readonly<Record<Side, HandState>>, moving: Side, torsoX: number): number {
   const { world, scenario } = scene;
-  const torso = stepTorso(scenario, torsoX, hands, moving, STEP_SECONDS);
+  const torso = stepTorso(scenario, scene.dress?.homeX ?? 0, torsoX, hands, moving, STEP_SECONDS);
   for (const side of SIDES) {
     const hand = hands[side];
     const body = scene.hands[side];

@@ -1,6 +1,10 @@
 import { atan2, cos, length, PI, sin } from '../base/portableMath.ts';
 import { otherSide, SIDES, signOf, type Side } from '../base/side.ts';
 import { fingertips } from './fingertips.ts';
+import { isSleeved } from './gown/dress.ts';
+import { laidPose } from './gown/Gloving.ts';
+import type { Gown } from './gown/Gown.ts';
+import { THROUGH_CLOTH } from './gown/gownFacts.ts';
 import type { HandState, Hold } from './handState.ts';
 import { THING_SHAPES } from './itemShapes.ts';
 import type { Scene } from './scene.ts';
@@ -17,18 +21,24 @@ const CORD_BIAS_M = 0.008;
 const DRAPE_BIAS_M = 0.02;
 /** The folds at the open end of a sheath are taken before the cord under them (m). */
 const END_BIAS_M = 0.004;
+/** Of a glove on a hand the edge of its cuff is taken, not the glove (m). */
+const CUFF_BIAS_M = -0.03;
+
+/** Film, cloth or glove that is held without being a thing of its own: see `Hold`. */
+type Cloth = 'rim' | 'film' | 'gown' | 'gloveCuff';
 
 /** What the fingertips would take hold of now. */
 export type Grasp =
   | { readonly kind: 'thing'; readonly thing: number; readonly gap: number }
   | { readonly kind: 'node'; readonly strand: 'drape.left' | 'drape.right' | 'cord'; readonly node: number; readonly gap: number }
-  | { readonly kind: 'rim'; readonly gap: number }
-  | { readonly kind: 'film'; readonly gap: number };
+  | { readonly kind: Cloth; readonly gap: number };
+
+const isCloth = (grasp: Grasp): grasp is Extract<Grasp, { readonly kind: Cloth }> => grasp.kind !== 'thing' && grasp.kind !== 'node';
 
 /** Nearest thing, cord or sheet within reach of the fingertips, or null. `gone` says which things are no longer there. */
-export function findGrasp(scene: Scene, side: Side, gone: readonly boolean[], sheath: Sheath | null): Grasp | null {
+export function findGrasp(scene: Scene, side: Side, gone: readonly boolean[], sheath: Sheath | null, gown: Gown | null): Grasp | null {
   const [x, y] = fingertips(scene, side);
-  const reach = scene.scenario.operator.gripReachM;
+  const reach = scene.scenario.operator.gripReachM * (feelsThroughCloth(scene, side) ? THROUGH_CLOTH.reach : 1);
   let best: Grasp | null = null;
   let bestRank = Infinity;
   const offer = (grasp: Grasp, bias: number): void => {
@@ -41,6 +51,8 @@ export function findGrasp(scene: Scene, side: Side, gone: readonly boolean[], sh
     if (!gone[k]) offer({ kind: 'thing', thing: k, gap: Math.max(0, gapToThing(scene, k, x, y)) }, 0);
   });
   const film = sheath?.offers(side, x, y) ?? null;
+  const cloth = gown?.offers(side, x, y) ?? null;
+  if (cloth) offer(cloth, cloth.kind === 'gloveCuff' ? CUFF_BIAS_M : 0);
   if (film) offer(film, film.kind === 'film' ? END_BIAS_M : 0);
   for (const strand of ['cord', 'drape.right', 'drape.left'] as const) {
     const id = strandId(scene, strand);
@@ -71,16 +83,17 @@ function gapToThing(scene: Scene, k: number, x: number, y: number): number {
 }
 
 /** Closes the fingers on what they reach; a thing that the other hand holds is taken over. Returns what is held, or null. */
-export function takeHold(scene: Scene, hands: Readonly<Record<Side, HandState>>, side: Side, gone: readonly boolean[], sheath: Sheath | null): Hold | null {
+export function takeHold(scene: Scene, hands: Readonly<Record<Side, HandState>>, side: Side, gone: readonly boolean[], sheath: Sheath | null, gown: Gown | null): Hold | null {
   const hand = hands[side];
   hand.closed = true;
-  const grasp = findGrasp(scene, side, gone, sheath);
+  const grasp = findGrasp(scene, side, gone, sheath, gown);
   if (!grasp) return null;
   const { world } = scene;
   const body = scene.hands[side];
-  if (grasp.kind === 'rim' || grasp.kind === 'film') {
+  if (isCloth(grasp)) {
     if (grasp.kind === 'rim') sheath!.pocket.take(side);
-    else sheath!.takeEnd(side);
+    else if (grasp.kind === 'film') sheath!.takeEnd(side);
+    else if (grasp.kind === 'gown') gown!.take(side);
     hand.hold = { kind: grasp.kind, pullN: 0 };
     return hand.hold;
   }
@@ -93,7 +106,7 @@ export function takeHold(scene: Scene, hands: Readonly<Record<Side, HandState>>,
   }
   const other = hands[otherSide(side)];
   if (other.hold?.kind === 'thing' && other.hold.thing === grasp.thing) {
-    letGo(scene, other, sheath);
+    letGo(scene, other, sheath, gown);
     if (sheath && grasp.thing === scene.sheath!.roll) {
       // A folded sheath between two hands opens.
       other.closed = true;
@@ -107,22 +120,24 @@ export function takeHold(scene: Scene, hands: Readonly<Record<Side, HandState>>,
   const from = relativePose(scene, body, thing);
   const joint = world.weld(body, thing, { relative: from });
   hand.hold = { kind: 'thing', thing: grasp.thing, joint, pullN: 0, settled: 0, from };
+  gown?.took(side, grasp.thing);
   return hand.hold;
 }
 
 /** Opens the fingers. */
-export function letGo(scene: Scene, hand: HandState, sheath: Sheath | null): void {
+export function letGo(scene: Scene, hand: HandState, sheath: Sheath | null, gown: Gown | null): void {
   hand.closed = false;
   hand.using = false;
   if (!hand.hold) return;
   if (hand.hold.kind === 'thing') scene.world.unweld(hand.hold.joint);
   else if (hand.hold.kind === 'node') scene.world.releaseNode(hand.hold.node);
-  else sheath!.letGo(hand.side);
+  else if (hand.hold.kind === 'rim' || hand.hold.kind === 'film') sheath!.letGo(hand.side);
+  gown?.letGo(hand.side, hand.hold);
   hand.hold = null;
 }
 
 /** Lets go of what is pulled out of the fingers, and lets them bring held things into the way they hold them. */
-export function settleHolds(scene: Scene, hands: Readonly<Record<Side, HandState>>, sheath: Sheath | null): void {
+export function settleHolds(scene: Scene, hands: Readonly<Record<Side, HandState>>, sheath: Sheath | null, gown: Gown | null): void {
   for (const side of SIDES) {
     const hand = hands[side];
     const { hold } = hand;
@@ -130,19 +145,24 @@ export function settleHolds(scene: Scene, hands: Readonly<Record<Side, HandState
     // What pulls at a grip is felt by the arm as well; single jerks inside the grip are not.
     const inGrip = pullOn(scene, hold, side, sheath);
     hold.pullN += (Math.min(inGrip, hand.driveN) - hold.pullN) * PULL_BLEND;
-    if (hold.pullN > scene.scenario.operator.gripForceN) slip(scene, hand, sheath);
+    const bears = scene.scenario.operator.gripForceN * (feelsThroughCloth(scene, side) ? THROUGH_CLOTH.grip : 1);
+    if (hold.pullN > bears) slip(scene, hand, sheath, gown);
     else if (hold.kind === 'thing' && hold.settled < 1) settle(scene, side, hold);
   }
 }
 
 function pullOn({ world }: Scene, hold: Hold, side: Side, sheath: Sheath | null): number {
   if (hold.kind === 'thing') return world.weldForce(hold.joint);
-  return hold.kind === 'node' ? world.holdForce(hold.node) : sheath!.pullN(side);
+  if (hold.kind === 'node') return world.holdForce(hold.node);
+  return hold.kind === 'rim' || hold.kind === 'film' ? sheath!.pullN(side) : 0;
 }
 
+/** The fingers are in a sleeve, not in a glove. */
+const feelsThroughCloth = ({ dress }: Scene, side: Side): boolean => dress !== null && isSleeved(dress.arms[side]);
+
 /** What was held is pulled out of the closed fingers. */
-function slip(scene: Scene, hand: HandState, sheath: Sheath | null): void {
-  letGo(scene, hand, sheath);
+function slip(scene: Scene, hand: HandState, sheath: Sheath | null, gown: Gown | null): void {
+  letGo(scene, hand, sheath, gown);
   hand.closed = true;
 }
 
@@ -162,7 +182,8 @@ function settle(scene: Scene, side: Side, hold: Extract<Hold, { kind: 'thing' }>
 
 /** Where a held thing comes to lie in the hand's frame. */
 export function holdPose(scene: Scene, side: Side, thing: number): { x: number; y: number; c: number; s: number } {
-  const { holdAngle, holdAlong } = THING_SHAPES[scene.things[thing]!.kind];
+  const { holdAngle, holdAlong, halfLength } = THING_SHAPES[scene.things[thing]!.kind];
+  if (scene.gown?.gloves[side] === thing && scene.dress!.arms[side].glove === 'laid') return laidPose(side, halfLength);
   const mirror = -signOf(side);
   return { x: holdAlong, y: 0, c: cos(holdAngle), s: -mirror * sin(holdAngle) };
 }

@@ -1,8 +1,8 @@
 import type { ItemKind } from '../scenario/schema.ts';
 import type { Point } from './layout.ts';
 
-/** `sheathRoll` is the sheath while it is folded. */
-export type ThingKind = ItemKind | 'probe' | 'sheathRoll';
+/** `sheathRoll` is the sheath and `gownPacket` the gown while they are folded. */
+export type ThingKind = ItemKind | 'probe' | 'sheathRoll' | 'gownPacket' | 'glove' | 'tieCard';
 
 /**
  * Size and handling of each kind of thing, in its own frame: the first axis runs to its working end, the middle is its centre of
@@ -29,6 +29,9 @@ export const THING_SHAPES: Readonly<Record<ThingKind, ThingShape>> = {
   band: { halfLength: 0.015, halfHeight: 0.004, massKg: 0.001, needleLength: 0, holdAngle: 0.6, holdAlong: 0.08, sharp: false },
   gelBottle: { halfLength: 0.08, halfHeight: 0.028, massKg: 0.25, needleLength: 0, holdAngle: 1.5707963, holdAlong: 0.06, sharp: false },
   sheathRoll: { halfLength: 0.07, halfHeight: 0.012, massKg: 0.03, needleLength: 0, holdAngle: 0, holdAlong: 0.085, sharp: false },
+  gownPacket: { halfLength: 0.15, halfHeight: 0.03, massKg: 0.25, needleLength: 0, holdAngle: 0, holdAlong: 0.085, sharp: false },
+  glove: { halfLength: 0.14, halfHeight: 0.008, massKg: 0.01, needleLength: 0, holdAngle: 0, holdAlong: 0.205, sharp: false },
+  tieCard: { halfLength: 0.05, halfHeight: 0.006, massKg: 0.01, needleLength: 0, holdAngle: 0, holdAlong: 0.115, sharp: false },
   gauze: { halfLength: 0.03, halfHeight: 0.008, massKg: 0.005, needleLength: 0, holdAngle: 0.6, holdAlong: 0.073, sharp: false },
 };
 

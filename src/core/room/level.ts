@@ -30,6 +30,7 @@ export function levelsAt(scene: Scene, humpX: number, xs: Float64Array): Float64
 /** Level where no sheet decides: over the table, beside the bed, or anywhere if the policy asks for the waist; else null. */
 function levelBeside({ layout, scenario }: Scene, x: number): number | null {
   if (x > layout.kitTable.left && x < layout.kitTable.right) return layout.kitTable.top;
+  if (scenario.station === 'gown' && Math.abs(x - scenario.gown.table.xM) < scenario.gown.table.widthM / 2) return scenario.gown.table.topM;
   const overBed = x > layout.crest.right.x && x < layout.crest.left.x;
   return !overBed || scenario.policy.lowerLimit === 'waist' ? scenario.operator.waistM : null;
 }

@@ -46,7 +46,7 @@ export interface AssistantHandPicture extends Pose {
 }
 
 /** What the assistant is at. */
-export type AssistantDoing = 'waiting' | 'coming' | 'reaching' | 'holdingCord' | 'wipingFace' | 'takingAway' | 'bringingProbe' | 'overMouth' | 'lowering' | 'supportingCord' | 'pullingTail' | 'openingPacket' | 'leaving' | 'stopped';
+export type AssistantDoing = 'waiting' | 'coming' | 'reaching' | 'holdingCord' | 'wipingFace' | 'takingAway' | 'bringingProbe' | 'overMouth' | 'lowering' | 'supportingCord' | 'pullingTail' | 'openingPacket' | 'tyingGown' | 'holdingCard' | 'leaving' | 'stopped';
 
 export interface AssistantPicture {
   readonly doing: AssistantDoing;
@@ -60,8 +60,8 @@ export interface AssistantPicture {
 
 /** A strand as a line of nodes, inner or probe end first. `surfaces[i]` is the surface id of the stretch from node i to node i + 1. */
 export interface StrandPicture {
-  /** `pocket` is the opened sheath, from one edge of its mouth down to the closed end and up to the other; there only while it is open. */
-  readonly id: 'drape.right' | 'drape.left' | 'cord' | 'pocket';
+  /** `pocket` is the opened sheath, from one edge of its mouth down to the closed end and up to the other; there only while it is open; `gown` one side of the open gown from shoulder to hem, likewise. */
+  readonly id: 'drape.right' | 'drape.left' | 'cord' | 'pocket' | 'gown.right' | 'gown.left';
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly surfaces: readonly string[];
@@ -71,7 +71,7 @@ export interface StrandPicture {
 
 export interface ItemPicture extends Pose {
   readonly id: string;
-  readonly kind: ItemKind | 'probe' | 'sheathRoll';
+  readonly kind: ItemKind | 'probe' | 'sheathRoll' | 'gownPacket' | 'glove' | 'tieCard';
   /** Surface ids: one for most, barrel and needle for a needle syringe, sheath for the probe. */
   readonly surfaces: readonly string[];
   readonly heldBy: Side | null;
@@ -89,6 +89,27 @@ export interface ProbeDress {
   /** Air under the film: where its middle lies and how long it is. */
   readonly bubbles: readonly { readonly at: number; readonly lengthM: number }[];
   readonly torn: boolean;
+}
+
+/** One arm on its way into sleeve and glove. Lengths in metres. */
+export interface ArmDressPicture {
+  /** Arm in the sleeve from the fingertips on; 0 while it is bare. */
+  readonly inM: number;
+  /** From the fingertips to the end of the cuff, negative once they are past. */
+  readonly toCuffM: number;
+  readonly glove: 'lying' | 'taken' | 'laid' | 'over' | 'on';
+  /** Sleeve under the glove, and how far the hand is in it. */
+  readonly overlapM: number;
+  readonly advanceM: number;
+}
+
+/** Gown and gloves while they are put on. */
+export interface GownPicture {
+  readonly arms: Readonly<Record<Side, ArmDressPicture>>;
+  readonly tied: boolean;
+  /** Somebody who passes by, or null. */
+  readonly personX: number | null;
+  readonly surfaces: { readonly table: string; readonly tableSide: string; readonly hem: string; readonly person: string };
 }
 
 /** How a surface is shown: plain, hatched, cross-hatched, dotted. */
@@ -120,6 +141,8 @@ export interface RoomPicture {
   readonly foldedM: number;
   /** Outlines of hands that hold the mouth of the sheath have their fingers under its fold. */
   readonly fingersInFold: readonly Side[];
+  /** How far gown and gloves are on; null where they are on from the start. */
+  readonly gown: GownPicture | null;
   /** Where the cord is plugged in (it may be pulled). */
   readonly outletX: number;
   readonly outletY: number;

@@ -1,6 +1,7 @@
 import { SIDES, type Side } from '../base/side.ts';
 import { armOf } from './driveHands.ts';
 import type { AssistantLook } from './assistant/assistantBody.ts';
+import { gownPicture } from './gown/gownPicture.ts';
 import { HAND } from './handShape.ts';
 import type { HandState } from './handState.ts';
 import { THING_SHAPES } from './itemShapes.ts';
@@ -53,6 +54,7 @@ export function takePicture(scene: Scene, sight: Sight, before: RoomPicture | nu
     gelOnSite: sight.gelOnSite,
     coveredM: scene.cover.coveredM, gelInSheathMl: sight.sheath?.gelMl ?? 0, foldedM: sight.sheath?.foldedM ?? 0,
     fingersInFold: keptList(SIDES.filter((side) => scene.cover.folded[side]), 0, SIDES.filter((side) => scene.cover.folded[side]).length, before?.fingersInFold),
+    gown: gownPicture(scene, surfaces, before?.gown ?? null),
     outletX: world.x[end]!, outletY: world.y[end]!,
     ...levelPicture(scene, sight, before && patient.skinX === before.skinX && strands[0] === before.strands[0] && strands[1] === before.strands[1] ? before : null),
     fixed: keptFields({
@@ -109,11 +111,14 @@ function gripAlong(scene: Scene, { hold }: HandState): number {
   return HAND.gripU + (THING_SHAPES[scene.things[hold.thing]!.kind].holdAlong - HAND.gripU) * hold.settled;
 }
 
+/** What is held where it is no thing and no strand. */
+const HELD_IDS = { rim: 'pocket', film: 'film', gown: 'gown', gloveCuff: 'gloveCuff' } as const;
+
 function heldId(scene: Scene, hand: HandState): string | null {
   if (!hand.hold) return null;
   if (hand.hold.kind === 'thing') return scene.things[hand.hold.thing]!.id;
   if (hand.hold.kind === 'node') return hand.hold.strand;
-  return hand.hold.kind === 'rim' ? 'pocket' : 'film';
+  return HELD_IDS[hand.hold.kind];
 }
 
 function poseOf(scene: Scene, hand: HandState): HandPose {
@@ -125,24 +130,26 @@ function poseOf(scene: Scene, hand: HandState): HandPose {
   return hand.closed ? 'pinch' : 'open';
 }
 
-/** The drapes of both sides, the cord, then the sheath while it is open. */
+/** The drapes of both sides, the cord, then the sheath and the gown while they are open. */
 function strandPictures(scene: Scene, surfaces: Surfaces, before: RoomPicture | null): StrandPicture[] {
   const { world } = scene;
   const one = (id: StrandPicture['id'], strand: number, slot: number, was: StrandPicture | undefined): StrandPicture => {
     const start = world.strandStart(strand);
     const size = world.strandSize(strand);
     const glued: boolean[] = [];
-    if (id !== 'cord' && id !== 'pocket') for (let i = start; i < start + size; i++) glued.push(world.isGlued(i));
+    if (id === 'drape.right' || id === 'drape.left') for (let i = start; i < start + size; i++) glued.push(world.isGlued(i));
     const x = keptRow(world.x, start, size, was?.x);
     const y = keptRow(world.y, start, size, was?.y);
     return keptFields({ id, x, y, surfaces: keptList(surfaces.upper, slot, size - 1, was?.surfaces), glued: keptList(glued, 0, glued.length, was?.glued) }, was);
   };
-  const { drape, cord } = surfaces.slots;
+  const { drape, cord, gown } = surfaces.slots;
+  const known = (id: StrandPicture['id']): StrandPicture | undefined => before?.strands.find((strand) => strand.id === id);
   return [
     one('drape.right', scene.drapes.right, drape.right, before?.strands[0]),
     one('drape.left', scene.drapes.left, drape.left, before?.strands[1]),
     one('cord', scene.cord, cord, before?.strands[2]),
-    ...(scene.sheath && scene.cover.open ? [one('pocket', scene.sheath.pocket, surfaces.slots.pocket, before?.strands[3])] : []),
+    ...(scene.sheath && scene.cover.open ? [one('pocket', scene.sheath.pocket, surfaces.slots.pocket, known('pocket'))] : []),
+    ...(gown && scene.dress!.hanging ? [one('gown.right', scene.gown!.edges.right, gown.edges.right, known('gown.right')), one('gown.left', scene.gown!.edges.left, gown.edges.left, known('gown.left'))] : []),
   ];
 }
 

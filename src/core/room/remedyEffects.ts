@@ -15,7 +15,7 @@ export function applyRemedy(room: Room, remedy: RemedyId, target: string): strin
     case 'changeGlove':
       return [newGlove(room, side)];
     case 'changeGownAndGloves':
-      return [newGown(room), ...SIDES.map((s) => newGlove(room, s))];
+      return room.gown ? room.gown.startOver() : [newGown(room), ...SIDES.map((s) => newGlove(room, s))];
     case 'replaceItem':
       return [newItem(room, room.scene.things.findIndex(({ id }) => id === target))];
     case 'newSheath':
@@ -28,6 +28,7 @@ export function applyRemedy(room: Room, remedy: RemedyId, target: string): strin
 }
 
 function newGlove(room: Room, side: Side): string {
+  if (room.gown) return room.gown.freshGlove(side);
   const old = room.surfaces.thingName(`glove.${side}`);
   room.surfaces.newGlove(side);
   for (const part of HAND_PARTS) room.touches.replaced(room.surfaces.slots.hand[side][part]);
@@ -46,7 +47,7 @@ function newItem(room: Room, k: number): string {
   const { id, body } = room.scene.things[k]!;
   const old = room.surfaces.thingName(id);
   const holder = holderOf(room.hands, k);
-  if (holder) letGo(room.scene, room.hands[holder], room.sheath);
+  if (holder) letGo(room.scene, room.hands[holder], room.sheath, room.gown);
   room.surfaces.newItem(k);
   room.gone[k] = false;
   room.carriedOff[k] = false;

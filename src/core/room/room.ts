@@ -12,10 +12,12 @@ import type { Clearances } from './clearance.ts';
 import { Clip } from './clip.ts';
 import { DriftWatch } from './drift.ts';
 import { fingertips } from './fingertips.ts';
+import { Gown, type GownFact } from './gown/Gown.ts';
 import { letGo, settleHolds, takeHold } from './grip.ts';
 import { HandlingWatch } from './handling.ts';
 import { copyHand, restingHand, type HandState } from './handState.ts';
 import { Happenings } from './patient.ts';
+import { MadeTouches } from './MadeTouches.ts';
 import type { RoomPicture, SurfaceMark } from './picture.ts';
 import { takePicture } from './picturing.ts';
 import { Remedies } from './remedies.ts';
@@ -39,7 +41,7 @@ export interface RoomStep {
 export class Room {
   readonly scene: Scene;
   readonly surfaces: Surfaces;
-  readonly hands: Record<Side, HandState> = { left: restingHand('left'), right: restingHand('right') };
+  readonly hands: Record<Side, HandState>;
   readonly remedies: Remedies;
   readonly happenings: Happenings;
   readonly work: Work;
@@ -56,7 +58,10 @@ export class Room {
   readonly packed: boolean[];
   /** Null where no sheath is loaded. */
   readonly sheath: Sheath | null;
-  torsoX = 0;
+  /** Null where the operator is gowned from the start. */
+  readonly gown: Gown | null;
+  private readonly made = new MadeTouches();
+  torsoX: number;
   /** Hand that was moved last: the operator steps where it needs to go. */
   private moving: Side = 'right';
   private facts: Fact[] = [];
@@ -65,6 +70,8 @@ export class Room {
 
   constructor(scenario: Scenario, seed: number, settled: SettledState = settle(scenario)) {
     this.scene = settledScene(scenario, settled);
+    this.hands = { left: restingHand(scenario, 'left'), right: restingHand(scenario, 'right') };
+    this.torsoX = this.scene.dress?.homeX ?? 0;
     this.laid = rememberLaid(this.scene);
     this.surfaces = new Surfaces(
       this.scene,
@@ -81,9 +88,10 @@ export class Room {
     this.carriedOff = [...this.packed];
     this.touches = new TouchWatch(this.scene, this.surfaces);
     const { hands, gone, carriedOff, touches, work } = this;
-    const host = { hands, gone, carriedOff, used: work.used, replaced: (slot: number) => touches.replaced(slot), moved: (slot: number) => touches.moved(slot), say: (fact: SheathFact) => void this.facts.push({ ...fact, step: this.now }) };
+    const host = { hands, gone, carriedOff, used: work.used, replaced: (slot: number) => touches.replaced(slot), moved: (slot: number) => touches.moved(slot), torsoX: () => this.torsoX, say: (fact: SheathFact | GownFact) => void this.facts.push({ ...fact, step: this.now }) };
     this.sheath = this.scene.sheath && new Sheath(this.scene, this.scene.sheath, this.surfaces, host);
-    this.assistant = new Assistant(this.scene, seed, this.sheath);
+    this.gown = this.scene.gown && new Gown(this.scene, this.surfaces, host);
+    this.assistant = new Assistant(this.scene, seed, this.sheath, this.gown);
     scenario.items.forEach(({ spare }, k) => {
       if (spare) this.scene.world.setBodyEnabled(this.scene.things[k + 1]!.body, false);
     });
@@ -103,6 +111,7 @@ export class Room {
     for (const command of commands) this.obey(command);
     const cues = [...this.happenings.step(step), ...this.stepAssistant(step)];
     this.sheath?.before();
+    this.gown?.before(step);
     this.torsoX = driveHands(this.scene, this.hands, this.moving, this.torsoX);
     this.moveWorld();
     const site = this.site();
@@ -111,8 +120,10 @@ export class Room {
     const assistant = this.assistant.look();
     const begun = this.work.step(this.hands, site, away);
     this.sheath?.after();
+    this.gown?.after();
     // The ledger takes the facts of a step in this order: where things are, what they touch, drift, use, what was said, remedies.
     this.facts.push(...this.touches.step(step, { hands: this.hands, torsoX: this.torsoX, humpX, humpY, gone: away, assistant, handles: { left: this.handled('left'), right: this.handled('right') } }));
+    if (this.gown) this.facts.push(...this.made.step(step, this.gown.touches()));
     for (const d of this.drift.step(humpX)) {
       const drape = this.surfaces.upper[this.surfaces.slots.drape[d.side]]!;
       this.facts.push({ kind: 'drape.drifted', step, drape, direction: d.direction, site: this.siteSurface(), metres: d.metres, x: d.x, y: d.y });
@@ -122,7 +133,7 @@ export class Room {
     this.stepRemedies();
     this.handling.step(step, { shapes: this.touches.shapes, hands: this.hands, offField: this.touches.offField(), gone: away, drift: this.drift.farthest });
     const field = this.work.observe(step, this.hands, site, this.gone, this.touches.offField(), this.carriedOff, this.sheath);
-    const observation = { field, sheath: this.sheath?.observe(step, this.assistant.hasProbe, field.probe.lyingOnField) ?? null };
+    const observation = { gown: this.gown?.observe(step) ?? null, field, sheath: this.sheath?.observe(step, this.assistant.hasProbe, field.probe.lyingOnField) ?? null };
     const facts = this.facts;
     this.facts = [];
     return { facts, cues, observation };
@@ -157,13 +168,14 @@ export class Room {
     hash.addNumber(this.work.gelOnSite).addNumber(this.work.anaesthetic);
     this.gone.forEach((gone) => hash.addInt(gone ? 1 : 0));
     this.sheath?.hashInto(hash);
+    this.gown?.hashInto(hash);
   }
 
   save(): unknown {
     return {
       world: this.scene.world.snapshot(), surfaces: this.surfaces.save(), hands: { left: copyHand(this.hands.left), right: copyHand(this.hands.right) },
       remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(), assistant: this.assistant.save(),
-      clip: this.clip.save(), handling: this.handling.save(), sheath: this.sheath?.save(),
+      clip: this.clip.save(), handling: this.handling.save(), sheath: this.sheath?.save(), gown: this.gown?.save(), made: this.gown ? this.made.save() : null,
       touches: this.touches.save(), gone: [...this.gone], carriedOff: [...this.carriedOff], packed: [...this.packed], torsoX: this.torsoX, moving: this.moving,
     };
   }
@@ -182,6 +194,8 @@ export class Room {
     this.touches.restore(s['touches']);
     this.handling.restore(s['handling']);
     this.sheath?.restore(s['sheath']);
+    this.gown?.restore(s['gown']);
+    if (this.gown) this.made.restore(s['made']);
     (s['gone'] as boolean[]).forEach((gone, k) => (this.gone[k] = gone));
     (s['packed'] as boolean[]).forEach((packed, k) => (this.packed[k] = packed));
     (s['carriedOff'] as boolean[]).forEach((off, k) => (this.carriedOff[k] = off));
@@ -201,10 +215,10 @@ export class Room {
         this.hands[command.hand].wishAngle = (command.angleDeg * PI) / 180;
         break;
       case 'hand.grip':
-        if (!this.hands[command.hand].hold) takeHold(this.scene, this.hands, command.hand, this.gone, this.sheath);
+        if (!this.hands[command.hand].hold) takeHold(this.scene, this.hands, command.hand, this.gone, this.sheath, this.gown);
         break;
       case 'hand.release':
-        letGo(this.scene, this.hands[command.hand], this.sheath);
+        letGo(this.scene, this.hands[command.hand], this.sheath, this.gown);
         break;
       case 'hand.use':
         this.hands[command.hand].using = command.on;
@@ -241,7 +255,7 @@ export class Room {
     const { sheath, surfaces } = this;
     const thing = hold?.kind === 'thing' ? hold.thing : sheath?.strokesProbe(side) ? 0 : -1;
     if (thing < 0) return { thing, surface: '' };
-    const surface = surfaces.upper[surfaces.slots.thing[thing]!.solid]!;
+    const surface = this.gown?.meets(side, thing) ?? surfaces.upper[surfaces.slots.thing[thing]!.solid]!;
     return { thing, surface: thing === 0 && sheath?.isThroughFilm(...fingertips(this.scene, side)) ? surfaces.film!.probe : surface };
   }
 
@@ -266,7 +280,7 @@ export class Room {
       const dy = world.bodyY[this.scene.hands[side]]! - before[k]![1];
       this.hands[side].pathM += Math.sqrt(dx * dx + dy * dy);
     });
-    settleHolds(this.scene, this.hands, this.sheath);
+    settleHolds(this.scene, this.hands, this.sheath, this.gown);
     this.clip.step();
     this.catchInBin();
   }

@@ -3,8 +3,10 @@ import { SIDES, signOf, type Side } from '../base/side.ts';
 import { World } from '../physics/world.ts';
 import type { ShapeSpec } from '../physics/types.ts';
 import type { Scenario } from '../scenario/schema.ts';
-import { loadsSheath } from '../scenario/station.ts';
+import { gownsFirst, loadsSheath } from '../scenario/station.ts';
 import { palmOf, standingAt } from './assistant/assistantBody.ts';
+import { undressed, type Dress } from './gown/dress.ts';
+import { addGown, pinGown, type GownParts } from './gown/gownScene.ts';
 import { HAND } from './handShape.ts';
 import { THING_SHAPES, thingCorners, type ThingKind } from './itemShapes.ts';
 import { layoutOf, skinHeight, type Layout, type Point } from './layout.ts';
@@ -64,9 +66,16 @@ export interface Scene {
   readonly sheath: SheathParts | null;
   /** What film covers of probe and cord now. */
   readonly cover: Cover;
+  /** Null where the operator is gowned and gloved from the start. */
+  readonly gown: GownParts | null;
+  readonly dress: Dress | null;
 }
 
-export const HAND_START: Readonly<Record<Side, Point>> = { right: [-0.27, 1.27], left: [0.27, 1.27] };
+/** Where a palm is at the start, from the middle of the operator (m). */
+const HAND_START: Readonly<Record<Side, Point>> = { right: [-0.27, 1.27], left: [0.27, 1.27] };
+
+/** Where a palm is at the start (m). */
+export const handStart = (scenario: Scenario, side: Side): Point => [HAND_START[side][0] + (gownsFirst(scenario) ? scenario.gown.standXM : 0), HAND_START[side][1]];
 
 /** How the sheets lie after settling, from the edge of the opening outwards. */
 export type LaidSheets = Readonly<Record<Side, readonly Point[]>>;
@@ -90,8 +99,10 @@ export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
   const world = new World({ gravity: gravityOf(scenario) });
   addFixedThings(world, scenario, layout);
   const hump = addHump(world, scenario, layout);
-  const hands = { right: addHand(world, 'right'), left: addHand(world, 'left') };
-  const things = addThings(world, scenario, layout, sheets);
+  const hands = { right: addHand(world, scenario, 'right'), left: addHand(world, scenario, 'left') };
+  const laidThings = addThings(world, scenario, layout, sheets);
+  const gown = gownsFirst(scenario) ? addGown(world, scenario, laidThings.length) : null;
+  const things = [...laidThings, ...(gown?.things ?? [])];
   const drapes = { right: addDrape(world, scenario, sheets.right), left: addDrape(world, scenario, sheets.left) };
   const cordSide: Side = scenario.room.machine.outletXM >= 0 ? 'left' : 'right';
   const loads = loadsSheath(scenario);
@@ -102,7 +113,7 @@ export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
     // Held up in a bight its two parts hang beside each other in depth.
     selfCollide: !loads, linkM: scenario.cord.linkM, collides: GROUP.cord, collidesWith: GROUP.bed | GROUP.drape | GROUP.cord,
   });
-  const sheath = loads ? { pocket: addPocket(world, scenario), roll: things.length - 1, holder: addHolder(world, scenario) } : null;
+  const sheath = loads ? { pocket: addPocket(world, scenario), roll: laidThings.length - 1, holder: addHolder(world, scenario) } : null;
   const clip = scenario.cord.clipN > 0 && !loads ? addClip(world) : -1;
   const assistantHands = { right: addAssistantHand(world, scenario, 'right'), left: addAssistantHand(world, scenario, 'left') };
   world.finalize();
@@ -113,10 +124,11 @@ export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
     world.weld(sheath.holder, things[0]!.body, { relative: HELD_AT });
     for (let k = 0; k < world.strandSize(sheath.pocket); k++) world.pinNode(world.strandStart(sheath.pocket) + k);
   }
+  if (gown) pinGown(world, gown);
   const closed = clip >= 0 ? { body: clip, cordNode: closeClip(world, layout, cordSide, clip, cord, drapes[cordSide]) } : null;
   const glue = (side: Side): void => glueDrape(world, scenario, side, drapes[side], hump);
   for (const side of SIDES) glue(side);
-  return { scenario, layout, world, hump, hands, assistantHands, things, drapes, cord, glue, clip: closed, sheath, cover: newCover(loads ? null : scenario.cord.coveredM) };
+  return { scenario, layout, world, hump, hands, assistantHands, things, drapes, cord, glue, clip: closed, sheath, cover: newCover(loads ? null : scenario.cord.coveredM), gown, dress: gown && undressed(scenario.gown.standXM) };
 }
 
 /** Head-down tilt turns the bed about an axis in this plane: what is left of gravity in the plane is its cosine. */
@@ -152,10 +164,10 @@ function addFixedThings(world: World, scenario: Scenario, layout: Layout): void 
   add(box(2.2, -1, 4, 4), fixture);
 }
 
-function addHand(world: World, side: Side): number {
+function addHand(world: World, scenario: Scenario, side: Side): number {
   const mirror = -signOf(side);
   const capsule = (part: { fromU: number; toU: number; v: number; r: number }): ShapeSpec => ({ verts: [[part.fromU, part.v * mirror], [part.toU, part.v * mirror]], radius: part.r });
-  const [x, y] = HAND_START[side];
+  const [x, y] = handStart(scenario, side);
   return world.addBody({
     kind: 'dynamic', x, y, c: -signOf(side), s: 0, massKg: HAND.massKg, gravityScale: 0, friction: 0.6,
     shapes: [capsule(HAND.fingers), capsule(HAND.palm), capsule(HAND.back), capsule(HAND.cuff)],

@@ -30,9 +30,9 @@ export function settle(scenario: Scenario): SettledState {
   };
   const sheets = { left: sheetOf('left'), right: sheetOf('right') };
   const scene = buildScene(scenario, sheets);
-  const hands = { left: restingHand('left'), right: restingHand('right') };
+  const hands = { left: restingHand(scenario, 'left'), right: restingHand(scenario, 'right') };
   for (let k = 0; k < SETTLE_S * STEPS_PER_SECOND; k++) {
-    driveHands(scene, hands, 'right', 0);
+    driveHands(scene, hands, 'right', scene.dress?.homeX ?? 0);
     scene.world.step();
   }
   return { sheets, world: scene.world.snapshot() };

@@ -1,6 +1,7 @@
 import { assert } from '../base/assert.ts';
 import { SIDES, type Side } from '../base/side.ts';
 import type { Reach, Surface, SurfaceKind, SurfaceRole, SurfaceState } from '../ledger/surface.ts';
+import { GownSurfaces } from './gown/gownSurfaces.ts';
 import { HAND_PARTS } from './handShape.ts';
 import { THING_SHAPES, type ThingKind } from './itemShapes.ts';
 import { filmLinks } from './sheath/loading.ts';
@@ -38,6 +39,8 @@ export interface Slots {
   /** First of the links of the opened sheath, and its open end on the cord; not there where no sheath is loaded. */
   readonly pocket: Slot;
   readonly end: Slot;
+  /** Links of the sides of the hanging gown, its hem, the table that it lay on, somebody who passes by; null where no gown is put on. */
+  readonly gown: { readonly edges: Readonly<Record<Side, Slot>>; readonly hem: Slot; readonly table: Slot; readonly tableSide: Slot; readonly person: Slot } | null;
 }
 
 /** Surfaces of the film of the newest sheath: its outside over the probe, over each link of the cord and at its open end, and its inside. */
@@ -71,6 +74,7 @@ export function countSlots(scene: Scene): Slots {
     assistant: { right: { hand: one(), forearm: one() }, left: { hand: one(), forearm: one() } },
     pocket: scene.sheath ? many(links(scene.sheath.pocket)) : -1,
     end: scene.sheath ? one() : -1,
+    gown: scene.gown ? { edges: { right: many(links(scene.gown.edges.right)), left: many(links(scene.gown.edges.left)) }, hem: one(), table: one(), tableSide: one(), person: one() } : null,
     get count() {
       return next;
     },
@@ -78,7 +82,7 @@ export function countSlots(scene: Scene): Slots {
 }
 
 const THING_NAMES: Readonly<Record<ThingKind, string>> = {
-  probe: 'probe', sheathRoll: 'folded sheath', gelPacket: 'gel packet', syringe: 'anaesthetic syringe', needleSyringe: 'needle syringe', gauze: 'gauze', band: 'band', gelBottle: 'gel bottle',
+  probe: 'probe', sheathRoll: 'folded sheath', gelPacket: 'gel packet', syringe: 'anaesthetic syringe', needleSyringe: 'needle syringe', gauze: 'gauze', band: 'band', gelBottle: 'gel bottle', gownPacket: 'folded gown', glove: 'glove', tieCard: 'tie card',
 };
 
 /** Which surface each slot carries now, and the words for all that ever were. Plain data in `save`. */
@@ -92,6 +96,8 @@ export class Surfaces {
   /** Null where no sheath is loaded; and what probe and cord are without one. */
   film: FilmSurfaces | null = null;
   bare: { readonly probe: string; readonly cord: readonly string[] } | null = null;
+  /** What hands and arms show while gown and gloves are put on; null where they are on from the start. */
+  readonly worn: GownSurfaces | null;
   private readonly generation = new Map<string, number>();
 
   constructor(
@@ -103,16 +109,19 @@ export class Surfaces {
     this.upper = Array.from({ length: this.slots.count }, () => '');
     this.under = Array.from({ length: this.slots.count }, () => '');
     this.layFixed();
-    for (const side of SIDES) this.newGlove(side);
-    this.newGown();
+    if (!scene.gown) {
+      for (const side of SIDES) this.newGlove(side);
+      this.newGown();
+    }
     this.newSkin();
     for (const side of SIDES) this.newDrape(side);
     if (scene.sheath) this.layBare();
     else this.newSheath();
     scene.things.forEach((_, k) => {
-      if (k > 0 && k !== scene.sheath?.roll) this.newItem(k);
+      if (k > 0 && k !== scene.sheath?.roll && (!scene.gown || k < scene.gown.packet)) this.newItem(k);
     });
     if (scene.sheath) this.newFilm();
+    this.worn = scene.gown && new GownSurfaces(scene, this);
     assert(!this.upper.includes(''), 'every slot carries a surface');
   }
 
@@ -232,6 +241,11 @@ export class Surfaces {
     if (slots.needle >= 0) this.put(slots.needle, thing, 'needle', 'needle', 'sterile', 'sterile', 'device', `needle of the ${name}`);
   }
 
+  /** A surface is taken away. */
+  discard(id: string): void {
+    this.retire(id);
+  }
+
   save(): { upper: string[]; under: string[]; known: Surface[]; generation: [string, number][]; film: FilmSurfaces | null } {
     return { film: this.film, upper: [...this.upper], under: [...this.under], known: [...this.known.values()], generation: [...this.generation] };
   }
@@ -274,11 +288,12 @@ export class Surfaces {
   }
 
   /** What lies in a slot from now on, without anything being taken away. */
-  private wear(slot: Slot, id: string): void {
+  wear(slot: Slot, id: string): void {
     this.upper[slot] = this.under[slot] = id;
   }
 
-  private next(base: string): string {
+  /** Name of the next generation of a thing. */
+  next(base: string): string {
     this.generation.set(base, (this.generation.get(base) ?? 0) + 1);
     return this.thingName(base);
   }
@@ -290,7 +305,8 @@ export class Surfaces {
     if (!this.under[slot]!.endsWith('u')) this.under[slot] = id;
   }
 
-  private add(thing: string, part: string, kind: SurfaceKind, role: SurfaceRole, initial: SurfaceState, reach: Reach, words: string): string {
+  /** A new surface, which lies nowhere yet. Returns its id. */
+  add(thing: string, part: string, kind: SurfaceKind, role: SurfaceRole, initial: SurfaceState, reach: Reach, words: string): string {
     const id = part ? `${thing}:${part}` : thing;
     const surface: Surface = { id, thing, part, kind, role, initial, reach, words };
     this.known.set(id, surface);

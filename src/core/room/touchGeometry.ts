@@ -3,6 +3,7 @@ import { nearestPoints, noNearestPoints } from '../touch/segmentGap.ts';
 import type { TrackedCapsule } from '../touch/trackedCapsule.ts';
 import type { Arm } from './arm.ts';
 import { ASSISTANT, type AssistantLook } from './assistant/assistantBody.ts';
+import { gownOutlines } from './gown/gownOutlines.ts';
 import { HAND, HAND_PARTS, SLEEVE } from './handShape.ts';
 import { THING_SHAPES } from './itemShapes.ts';
 import { DRAPE_RADIUS_M } from './layPaths.ts';
@@ -12,13 +13,13 @@ import { isInside } from './sheath/isInside.ts';
 import type { Slot, Slots } from './surfaces.ts';
 
 /** Groups for the tracker. */
-export const TOUCH_GROUP = { hand: 0, sleeve: 1, upperArm: 2, face: 3, bedside: 4, upright: 5, skin: 6, drape: 7, sheathedCord: 8, bareCord: 9, thing: 10, bareHand: 11, bareProbe: 12, pocket: 13, foldedFingers: 14 } as const;
-export const TOUCH_GROUPS = 15;
+export const TOUCH_GROUP = { hand: 0, sleeve: 1, upperArm: 2, face: 3, bedside: 4, upright: 5, skin: 6, drape: 7, sheathedCord: 8, bareCord: 9, thing: 10, bareHand: 11, bareProbe: 12, pocket: 13, foldedFingers: 14, gownCloth: 15 } as const;
+export const TOUCH_GROUPS = 16;
 
 /**
  * Pairs of groups that can touch. Hands and things pass each other in depth, and a thing is touched by the fingers that take it;
  * the cord passes the pole and the machine in depth, and in its sheath also the arms. Fingers under the fold of a sheath meet neither
- * probe nor cord nor the assistant's hands.
+ * probe nor cord nor the assistant's hands. A hanging gown is before the arms that hold it: what they touch of it is its inside.
  */
 const TOUCHING: readonly (readonly [keyof typeof TOUCH_GROUP, keyof typeof TOUCH_GROUP])[] = [
   ['hand', 'face'], ['hand', 'bedside'], ['hand', 'upright'], ['hand', 'skin'], ['hand', 'drape'], ['hand', 'sheathedCord'], ['hand', 'bareCord'],
@@ -30,6 +31,7 @@ const TOUCHING: readonly (readonly [keyof typeof TOUCH_GROUP, keyof typeof TOUCH
   ['foldedFingers', 'face'], ['foldedFingers', 'bedside'], ['foldedFingers', 'upright'], ['foldedFingers', 'skin'], ['foldedFingers', 'drape'], ['foldedFingers', 'sheathedCord'],
   ['bareProbe', 'hand'], ['bareProbe', 'sleeve'], ['bareProbe', 'pocket'], ['bareProbe', 'drape'], ['bareProbe', 'skin'], ['bareProbe', 'bedside'],
   ['pocket', 'hand'], ['pocket', 'sleeve'], ['pocket', 'bareHand'], ['pocket', 'face'], ['pocket', 'bedside'], ['pocket', 'upright'], ['pocket', 'drape'], ['pocket', 'skin'], ['pocket', 'bareCord'],
+  ['gownCloth', 'bedside'], ['gownCloth', 'upright'], ['gownCloth', 'bareHand'], ['gownCloth', 'drape'],
 ];
 
 export const mayTouch = (a: number, b: number): boolean =>
@@ -84,6 +86,7 @@ export class TouchGeometry {
       if (!gone[k]) this.thing(k);
     });
     for (const side of SIDES) this.assistant(side, assistant);
+    if (this.slots.gown) gownOutlines(this.scene, this.slots.gown, (slot, group, piece, ax, ay, bx, by, r) => this.put(slot, TOUCH_GROUP[group], piece, ax, ay, bx, by, r), (slot) => this.forget(slot));
     this.fresh = false;
   }
 

@@ -117,7 +117,9 @@ export class ZoneWatch {
     const body = things[k]!.body;
     const x = world.bodyX[body]!;
     const y = world.bodyY[body]!;
-    const below = !held && !gone && y < levelAt(this.scene, humpX, x) - OFF_FIELD_M;
+    // A gown or a glove that falls is lost by what it touches.
+    const dressing = this.scene.gown !== null && k >= this.scene.gown.packet;
+    const below = !dressing && !held && !gone && y < levelAt(this.scene, humpX, x) - OFF_FIELD_M;
     const { solid, needle } = this.slots.thing[k]!;
     for (const slot of needle >= 0 ? [solid, needle] : [solid]) this.set(slot, 'offField', below, !below, x, y);
   }

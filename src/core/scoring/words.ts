@@ -5,6 +5,13 @@ import type { ClearanceThing } from '../room/clearanceThings.ts';
 
 /** Words of the score, as a teacher says them beside the bed. */
 export const TASK_NAMES: Readonly<Record<TaskId, string>> = {
+  opened: 'the gown lifted and fallen open',
+  armsIn: 'both arms in the sleeves',
+  tied: 'the back tied',
+  firstGlove: 'the first glove',
+  secondGlove: 'the second glove',
+  turned: 'the outer tie passed and tied',
+  waited: 'waiting with hands together above the waist',
   gelInside: 'sterile gel inside the sheath',
   probeTaken: 'the probe taken through the film',
   covered: 'the cord covered',

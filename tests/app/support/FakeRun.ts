@@ -69,6 +69,7 @@ export class FakeRun implements RunContract {
       coveredM: 0,
       gelInSheathMl: 0,
       foldedM: 0,
+      gown: null,
       fingersInFold: [],
       outletX: 1,
       outletY: 0.9,

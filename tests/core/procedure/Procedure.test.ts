@@ -26,7 +26,7 @@ class Shown {
   for(seconds: number, field: Partial<FieldObservation>, sheath: Partial<SheathObservation> | null): this {
     for (let k = 0; k < secondsToSteps(seconds); k++) {
       const step = this.step++;
-      this.procedure.observe({ field: { ...QUIET, ...field, step }, sheath: sheath === null ? null : { ...FOLDED, ...sheath, step } });
+      this.procedure.observe({ gown: null, field: { ...QUIET, ...field, step }, sheath: sheath === null ? null : { ...FOLDED, ...sheath, step } });
     }
     return this;
   }
@@ -46,7 +46,7 @@ describe('A run on the field alone', () => {
     const field = new FieldProcedure(FIELD);
     for (let step = 0; step < 500; step++) {
       const seen: FieldObservation = { ...QUIET, step, gelOnSite: step / 400, probe: atSite(true) };
-      whole.observe({ field: seen, sheath: null });
+      whole.observe({ gown: null, field: seen, sheath: null });
       field.observe(seen);
       expect(digest(whole)).toBe(digest(field));
     }
@@ -112,7 +112,7 @@ describe('A run through both stations', () => {
     expect(digest(second)).toBe(digest(first.procedure));
     const { step } = (first.procedure.snapshot() as readonly { step: number }[])[0]!;
     for (let k = 1; k < 600; k++) {
-      const seen = { field: { ...QUIET, gelOnSite: 1, probe: atSite(true), step: step + k }, sheath: { ...FOLDED, ...taken, step: step + k } };
+      const seen = { gown: null, field: { ...QUIET, gelOnSite: 1, probe: atSite(true), step: step + k }, sheath: { ...FOLDED, ...taken, step: step + k } };
       first.procedure.observe(seen);
       second.observe(seen);
     }

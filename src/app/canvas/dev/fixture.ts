@@ -33,7 +33,7 @@ export function makeFixture(name: FixtureName): RoomPicture {
     patientOutline: layout.hump.map(([x, y]) => [x, y + layout.mattress.top]),
     skinX: Float64Array.from(skin, ([x]) => x), skinY: Float64Array.from(skin, ([, y]) => y),
     skinSurfaces: skin.slice(1).map((_, i) => `skin:${i}`),
-    gelOnSite: name === 'open' ? 0 : 0.8, coveredM: scenario.cord.coveredM, gelInSheathMl: 0, foldedM: 0, fingersInFold: [], outletX: 1, outletY: 0.9,
+    gelOnSite: name === 'open' ? 0 : 0.8, coveredM: scenario.cord.coveredM, gelInSheathMl: 0, foldedM: 0, fingersInFold: [], gown: null, outletX: 1, outletY: 0.9,
     levelX: Float64Array.of(-0.46, -0.36, -0.25, -0.2), levelY: Float64Array.of(1.06, 1.0, 0.99, 1.02),
     fixed: Object.fromEntries(['rail.left', 'rail.right', 'pole', 'machine', 'bed', 'floor', 'kitTable', 'tableEdge', 'bin', 'face', 'gownFront'].map((id) => [id, id])),
     marks,

@@ -10,6 +10,9 @@ export const ITEM_REACH_M: Readonly<Record<ItemPicture['kind'], { readonly along
   gauze: { along: 0.04, across: 0.02 },
   band: { along: 0.018, across: 0.01 },
   gelBottle: { along: 0.085, across: 0.032 },
+  gownPacket: { along: 0.16, across: 0.06 },
+  glove: { along: 0.15, across: 0.05 },
+  tieCard: { along: 0.06, across: 0.02 },
   sheathRoll: { along: 0.075, across: 0.02 },
 };
 

@@ -5,6 +5,8 @@ import { SIDES, type Side } from '../../base/side.ts';
 import { secondsToSteps } from '../../base/time.ts';
 import type { RequestId } from '../../commands/command.ts';
 import type { AssistantDoing } from '../picture.ts';
+import { Dresser } from '../gown/Dresser.ts';
+import type { Gown } from '../gown/Gown.ts';
 import type { Scene } from '../scene.ts';
 import type { Sheath } from '../sheath/Sheath.ts';
 import { copyState, lookOf, palmOf, restOf, standingAt, stanceFor, stepBody, stepLimb, type AssistantLook, type AssistantState } from './assistantBody.ts';
@@ -42,6 +44,7 @@ interface Saved {
   readonly stopped: boolean;
   readonly carried: number;
   readonly bringing: unknown;
+  readonly dresser: unknown;
 }
 
 /**
@@ -60,18 +63,21 @@ export class Assistant {
   private waiting: Order[] = [];
   private stopped = false;
   private said: string[] = [];
-  /** There where a sheath is loaded. */
+  /** There where a sheath is loaded, and where a gown is put on. */
   private readonly bringing: Bringing | null;
+  private readonly dresser: Dresser | null;
 
   constructor(
     private readonly scene: Scene,
     seed: number,
     sheath: Sheath | null,
+    gown: Gown | null,
   ) {
     this.rng = new Rng(seed ^ 0x5bd1e995);
     this.skill = scene.scenario.assistant.skill;
     this.state = standingAt(scene.scenario.room.assistantXM);
     this.bringing = sheath && new Bringing(scene, sheath, this.state, this.rng, this.skill);
+    this.dresser = gown && new Dresser(scene, gown, this.state, this.rng, this.skill);
   }
 
   /** Hears a request; `thing` is the id of what it is about, or empty. */
@@ -100,12 +106,14 @@ export class Assistant {
     let done: Deed = NOTHING;
     if (!this.stopped) {
       const loading = this.bringing?.active === true;
-      if (!this.errand && !loading) this.begin(sight);
+      const dressing = this.dresser?.active === true;
+      if (!this.errand && !loading && !dressing) this.begin(sight);
       if (this.errand) done = this.goOn(this.errand, sight);
       else if (loading) this.bringing!.step(sight.step);
+      else if (dressing) this.dresser!.step(sight.step, sight.torsoX);
       else stepBody(this.state, this.scene.scenario.room.assistantXM, 0);
       const comes = this.errand?.phase === 'coming';
-      const busy = [comes ? null : (this.errand?.arm ?? null), ...(this.bringing?.arms ?? [])];
+      const busy = [comes ? null : (this.errand?.arm ?? null), ...(this.bringing?.arms ?? []), ...(this.dresser?.arms ?? [])];
       for (const side of SIDES) if (!busy.includes(side)) this.rest(side);
     }
     this.drive();
@@ -126,7 +134,7 @@ export class Assistant {
   save(): unknown {
     const saved: Saved = {
       rng: this.rng.save(), state: copyState(this.state), errand: this.errand && { ...this.errand }, orders: [...this.orders], waiting: [...this.waiting],
-      stopped: this.stopped, carried: this.carried, bringing: this.bringing?.save(),
+      stopped: this.stopped, carried: this.carried, bringing: this.bringing?.save(), dresser: this.dresser?.save(),
     };
     return saved;
   }
@@ -141,11 +149,13 @@ export class Assistant {
     this.stopped = s.stopped;
     this.carried = s.carried;
     this.bringing?.restore(s.bringing);
+    this.dresser?.restore(s.dresser);
   }
 
   private doing(): AssistantDoing {
     if (this.stopped) return 'stopped';
     if (this.bringing?.doing) return this.bringing.doing;
+    if (this.dresser?.doing) return this.dresser.doing;
     if (!this.errand) return 'waiting';
     const { kind, phase } = this.errand;
     return phase === 'doing' ? AT_WORK[kind] : phase;
@@ -156,13 +166,14 @@ export class Assistant {
     const onCord = errand?.kind === 'takeCord' && errand.phase !== 'leaving' ? errand : null;
     if (order.request === 'stop') {
       this.bringing?.stopDrawing(sight.step);
+      this.dresser?.stop();
       this.stopped = true;
       this.waiting = [];
       return;
     }
     const wasStopped = this.stopped;
     this.stopped = false;
-    if (this.obeyLoading(order, sight.step)) return;
+    if (this.obeyDressing(order, sight) || this.obeyLoading(order, sight.step)) return;
     if (order.request === 'letGo') {
       if (onCord) this.leave(onCord, sight.step);
       else this.said.push(REPLIES.holdNothing);
@@ -176,6 +187,15 @@ export class Assistant {
       if (wasStopped && errand && errand.phase !== 'leaving') this.leave(errand, sight.step);
       this.waiting.push(order);
     }
+  }
+
+  /** Requests about the gown. False for any other. */
+  private obeyDressing({ request }: Order, { step, torsoX }: AssistantSight): boolean {
+    if (request !== 'tieBack' && request !== 'takeCard') return false;
+    const isFree = !this.errand && this.bringing?.active !== true;
+    const begun = isFree && (request === 'tieBack' ? this.dresser?.tieBack(step, torsoX) : this.dresser?.takeCard(step, torsoX));
+    if (!begun) this.said.push(request === 'tieBack' ? REPLIES.nothingToTie : REPLIES.noCard);
+    return true;
   }
 
   /** Requests about the probe and its sheath. False for any other. */

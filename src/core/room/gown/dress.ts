@@ -1,0 +1,44 @@
+import { SIDES, type Side } from '../../base/side.ts';
+import type { GloveState } from '../../procedure/observation.ts';
+
+/** One arm on its way into sleeve and glove. Lengths in metres. */
+export interface ArmDress {
+  /** Length of arm in the sleeve, from the fingertips to the armhole; 0 while it is not in. */
+  inM: number;
+  glove: GloveState;
+  /** How far up the sleeve from its end the cuff of the glove was drawn. */
+  drawnM: number;
+  /** How far the hand has gone from the end of the sleeve into the glove. */
+  advanceM: number;
+}
+
+/** How the operator is dressed, for whoever looks at outlines. Plain data. */
+export interface Dress {
+  readonly arms: Record<Side, ArmDress>;
+  /** The gown hangs open in the room, from hands or arms. */
+  hanging: boolean;
+  tied: boolean;
+  /** Where the operator goes back to when no hand is out of reach (m). */
+  homeX: number;
+  /** Somebody who passes by, or null. */
+  personX: number | null;
+}
+
+const bareArm = (): ArmDress => ({ inM: 0, glove: 'lying', drawnM: 0, advanceM: 0 });
+
+/** Undressed, at the place where gown and gloves are put on. */
+export const undressed = (homeX: number): Dress => ({ arms: { left: bareArm(), right: bareArm() }, hanging: false, tied: false, homeX, personX: null });
+
+export const copyDress = (dress: Dress): Dress => ({ ...dress, arms: { left: { ...dress.arms.left }, right: { ...dress.arms.right } } });
+
+/** Takes over another dress, in place. */
+export function wearAs(dress: Dress, other: Dress): void {
+  const { arms, ...rest } = other;
+  Object.assign(dress, rest);
+  for (const side of SIDES) Object.assign(dress.arms[side], arms[side]);
+}
+
+export const isGloved = ({ glove }: ArmDress): boolean => glove === 'over' || glove === 'on';
+
+/** The hand is in a sleeve and in no glove: it feels through cloth. */
+export const isSleeved = (arm: ArmDress): boolean => arm.inM > 0 && !isGloved(arm);
