@@ -2,6 +2,7 @@ import { cos, length, sin } from '../base/portableMath.ts';
 import { SIDES, signOf, type Side } from '../base/side.ts';
 import { STEP_SECONDS } from '../base/time.ts';
 import { solveArm, stepTorso, withinReach } from './arm.ts';
+import { isDressed } from './gown/dress.ts';
 import { HAND } from './handShape.ts';
 import type { HandState } from './handState.ts';
 import type { Scene } from './scene.ts';
@@ -61,7 +62,8 @@ function moveTarget(scene: Scene, hand: HandState, torsoX: number, leads: boolea
   const [c, s] = fingersDirection(hand.side, hand.targetAngle);
   const near = withinReach(scenario, hand.side, torsoX, hand.wishX, hand.wishY, c, s);
   const away = near[0] !== hand.wishX || near[1] !== hand.wishY;
-  hand.tucked = away && !leads && !hand.hold;
+  // Who is putting on gown and gloves needs both arms.
+  hand.tucked = away && !leads && !hand.hold && (scene.dress === null || isDressed(scene.dress));
   const [gx, gy] = hand.tucked ? besideTheBody(scene, hand, torsoX) : near;
   const dx = gx - hand.targetX;
   const dy = gy - hand.targetY;

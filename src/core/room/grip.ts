@@ -23,6 +23,8 @@ const DRAPE_BIAS_M = 0.02;
 const END_BIAS_M = 0.004;
 /** Of a glove on a hand the edge of its cuff is taken, not the glove (m). */
 const CUFF_BIAS_M = -0.03;
+/** Half the length of a glove's cuff by which it is taken (m). */
+const CUFF_HALF_M = 0.045;
 
 /** Film, cloth or glove that is held without being a thing of its own: see `Hold`. */
 type Cloth = 'rim' | 'film' | 'gown' | 'gloveCuff';
@@ -78,7 +80,10 @@ function gapToThing(scene: Scene, k: number, x: number, y: number): number {
   const dy = y - world.bodyY[body]!;
   const u = world.bodyC[body]! * dx + world.bodyS[body]! * dy;
   const v = -world.bodyS[body]! * dx + world.bodyC[body]! * dy;
-  const alongOut = Math.max(0, Math.abs(u) - shape.halfLength + shape.halfHeight);
+  // A glove is taken by its cuff.
+  const middle = kind === 'glove' ? CUFF_HALF_M - shape.halfLength : 0;
+  const half = kind === 'glove' ? CUFF_HALF_M : shape.halfLength;
+  const alongOut = Math.max(0, Math.abs(u - middle) - half + shape.halfHeight);
   return length(alongOut, v) - shape.halfHeight;
 }
 

@@ -13,13 +13,14 @@ import { isInside } from './sheath/isInside.ts';
 import type { Slot, Slots } from './surfaces.ts';
 
 /** Groups for the tracker. */
-export const TOUCH_GROUP = { hand: 0, sleeve: 1, upperArm: 2, face: 3, bedside: 4, upright: 5, skin: 6, drape: 7, sheathedCord: 8, bareCord: 9, thing: 10, bareHand: 11, bareProbe: 12, pocket: 13, foldedFingers: 14, gownCloth: 15 } as const;
-export const TOUCH_GROUPS = 16;
+export const TOUCH_GROUP = { hand: 0, sleeve: 1, upperArm: 2, face: 3, bedside: 4, upright: 5, skin: 6, drape: 7, sheathedCord: 8, bareCord: 9, thing: 10, bareHand: 11, bareProbe: 12, pocket: 13, foldedFingers: 14, gownCloth: 15, person: 16 } as const;
+export const TOUCH_GROUPS = 17;
 
 /**
  * Pairs of groups that can touch. Hands and things pass each other in depth, and a thing is touched by the fingers that take it;
  * the cord passes the pole and the machine in depth, and in its sheath also the arms. Fingers under the fold of a sheath meet neither
- * probe nor cord nor the assistant's hands. A hanging gown is before the arms that hold it: what they touch of it is its inside.
+ * probe nor cord nor the assistant's hands. A hanging gown is before the arms that hold it: what they touch of it is its inside. Who
+ * passes by walks beside bed and tables.
  */
 const TOUCHING: readonly (readonly [keyof typeof TOUCH_GROUP, keyof typeof TOUCH_GROUP])[] = [
   ['hand', 'face'], ['hand', 'bedside'], ['hand', 'upright'], ['hand', 'skin'], ['hand', 'drape'], ['hand', 'sheathedCord'], ['hand', 'bareCord'],
@@ -32,6 +33,7 @@ const TOUCHING: readonly (readonly [keyof typeof TOUCH_GROUP, keyof typeof TOUCH
   ['bareProbe', 'hand'], ['bareProbe', 'sleeve'], ['bareProbe', 'pocket'], ['bareProbe', 'drape'], ['bareProbe', 'skin'], ['bareProbe', 'bedside'],
   ['pocket', 'hand'], ['pocket', 'sleeve'], ['pocket', 'bareHand'], ['pocket', 'face'], ['pocket', 'bedside'], ['pocket', 'upright'], ['pocket', 'drape'], ['pocket', 'skin'], ['pocket', 'bareCord'],
   ['gownCloth', 'bedside'], ['gownCloth', 'upright'], ['gownCloth', 'bareHand'], ['gownCloth', 'drape'],
+  ['person', 'hand'], ['person', 'sleeve'], ['person', 'upperArm'], ['person', 'gownCloth'],
 ];
 
 export const mayTouch = (a: number, b: number): boolean =>

@@ -18,10 +18,10 @@ export const gownSchema = z
     gloveLengthM: metres(0.24, 0.32, 0.28).describe('from the tip of the middle finger to the edge of the cuff'),
     palmGirthM: metres(0.16, 0.25, 0.19).describe('of the operator, who needs a glove of about as many inches'),
     table: z
-      .strictObject({ xM: z.number().min(-2).max(2).default(-1.95), topM: metres(0.7, 1.2, 0.9), widthM: metres(0.4, 0.9, 0.5) })
+      .strictObject({ xM: z.number().min(-2).max(2).default(-1.95), topM: metres(0.7, 1.2, 0.9), widthM: metres(0.5, 0.9, 0.5) })
       .prefault({})
       .describe('the table with the opened gown and gloves'),
-    standXM: z.number().min(-1.9).max(1.9).default(-1.25).describe('where the operator stands to put them on'),
+    standXM: z.number().min(-1.9).max(1.9).default(-1.26).describe('where the operator stands to put them on'),
     passer: z
       .strictObject({ atS: z.number().min(0).max(3600), fromXM: z.number().min(-2.2).max(2.2), toXM: z.number().min(-2.2).max(2.2) })
       .nullable()

@@ -18,13 +18,13 @@ const HINTS: Readonly<Record<GownTaskId | 'finished', (seen: Seen) => string>> =
     const first = SIDES.find((side) => seen.toCuffM[side] === null);
     if (first) return seen.gown === 'onArms' ? `The ${first} hand into its sleeve as well: squeeze.` : 'A hand on either shoulder, then both into the sleeves: squeeze.';
     const open = SIDES.filter((side) => !isInCuff(seen, side));
-    return open.length > 0 ? `Push ${open.length > 1 ? 'both hands' : `the ${open[0]!} hand`} outward in the sleeve, and stop inside the cuff. Grip holds the cuff.` : 'Stop. Fingers stay inside the cuffs.';
+    return open.length > 0 ? `Stretch ${open.length > 1 ? 'both arms' : `the ${open[0]!} arm`} through the sleeve, and stop inside the cuff. Grip holds the cuff.` : 'Stop. Fingers stay inside the cuffs.';
   },
   tied: () => 'Ask the assistant to tie the back.',
   firstGlove: gloving,
   secondGlove: gloving,
   turned: (seen) => {
-    if (seen.card === 'hanging') return 'Take the tie card by its left half, and hold it out to the assistant.';
+    if (seen.card === 'hanging') return 'Take the tie card by the half on your right, and hold it out to the assistant.';
     if (seen.card === 'held') return 'Ask the assistant to take the card.';
     return seen.card === 'passed' ? 'Hold your tie while you turn.' : 'Have the back tied first.';
   },
@@ -46,7 +46,7 @@ function gloving(seen: Seen): string {
     case 'laid':
       return `With the ${other} hand grip the edge of its cuff and draw it over the whole knit cuff.`;
     default:
-      return `Push the ${side} hand outward into the glove.`;
+      return `Stretch the ${side} arm: the hand goes into the glove.`;
   }
 }
 

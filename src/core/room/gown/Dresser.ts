@@ -129,8 +129,8 @@ export class Dresser {
   private reachOut(work: Work, step: number, aim: readonly [number, number]): void {
     const { x, y } = this.state.limbs[work.arm];
     work.stage = 'reaching';
-    // Behind the operator is behind the plane of bed and field; the card is before it.
-    this.state.limbs[work.arm].inPlane = work.what !== 'tie';
+    // Behind the operator is behind the plane of bed and field, and the card is held out before it: what is touched there is told by itself.
+    this.state.limbs[work.arm].inPlane = false;
     work.path = planReach(this.rng, this.skill, step, [x, y], aim);
   }
 
@@ -156,7 +156,6 @@ export class Dresser {
     this.gown.assistantTouches(work.arm, null);
     work.stage = 'leaving';
     const { x, y } = this.state.limbs[work.arm];
-    this.state.limbs[work.arm].inPlane = false;
     work.path = planReach(this.rng, this.skill, step, [x, y], restOf(this.state, work.arm));
   }
 

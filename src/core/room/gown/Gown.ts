@@ -6,13 +6,12 @@ import type { GownObservation, GownState } from '../../procedure/observation.ts'
 import { armOf } from '../driveHands.ts';
 import { fingertips } from '../fingertips.ts';
 import type { HandState } from '../handState.ts';
-import { THING_SHAPES } from '../itemShapes.ts';
 import type { MadeTouch } from '../MadeTouches.ts';
 import type { Scene } from '../scene.ts';
 import type { Slot, Surfaces } from '../surfaces.ts';
 import { holderOf } from '../work.ts';
 import { alongArm } from './alongArm.ts';
-import { copyDress, undressed, wearAs, type ArmDress, type Dress } from './dress.ts';
+import { copyDress, isDressed, undressed, wearAs, type ArmDress, type Dress } from './dress.ts';
 import { Gloving } from './Gloving.ts';
 import { GownCloth } from './GownCloth.ts';
 import type { GownSurfaces } from './gownSurfaces.ts';
@@ -146,7 +145,8 @@ export class Gown {
     }
     if (this.cloth.isOpen) for (const side of SIDES) this.lead(side);
     this.card.step(host.torsoX());
-    this.dress.homeX = this.dress.tied && SIDES.every((side) => this.dress.arms[side].glove === 'on') && this.card.state === 'tied' ? 0 : scene.scenario.gown.standXM;
+    // Once dressed the operator goes where the work is, and stays there.
+    if (isDressed(this.dress) && this.card.state === 'tied') this.dress.homeX = host.torsoX();
   }
 
   /** After the world has moved. */
@@ -206,8 +206,8 @@ export class Gown {
       }
       const on = this.assistantOn[side];
       const bare = this.surfaces.upper[this.surfaces.slots.assistant[side].hand]!;
-      const [x, y] = this.card.farEnd;
-      if (on) made.push({ a: bare, b: on === 'front' ? ids.gown.front : ids.card.far, x, y });
+      const body = this.scene.assistantHands[side];
+      if (on) made.push({ a: bare, b: on === 'front' ? ids.gown.front : ids.card.far, x: world.bodyX[body]!, y: world.bodyY[body]! });
     }
     return made;
   }
@@ -216,8 +216,7 @@ export class Gown {
   startOver(): string[] {
     const { scene, host } = this;
     const old = [...this.shows.freshGown(), ...SIDES.map((side) => this.shows.freshGlove(side))];
-    const isDressed = this.dress.tied && SIDES.every((side) => this.dress.arms[side].glove === 'on');
-    if (!isDressed) {
+    if (!isDressed(this.dress)) {
       for (const side of SIDES) this.gloving.fresh(side);
       if (this.cloth.isOpen) this.cloth.putAway();
       this.card.putAway('away');
@@ -397,6 +396,3 @@ export class Gown {
     for (const side of SIDES) for (let k = 0; k < this.scene.world.strandSize(this.scene.gown!.edges[side]) - 1; k++) this.host.moved(edges[side] + k);
   }
 }
-
-/** Half the length of a glove lying on a hand (m). */
-export const GLOVE_HALF_M = THING_SHAPES.glove.halfLength;

@@ -40,5 +40,8 @@ export function wearAs(dress: Dress, other: Dress): void {
 
 export const isGloved = ({ glove }: ArmDress): boolean => glove === 'over' || glove === 'on';
 
+/** Gown tied and both gloves on. */
+export const isDressed = ({ tied, arms }: Dress): boolean => tied && SIDES.every((side) => arms[side].glove === 'on');
+
 /** The hand is in a sleeve and in no glove: it feels through cloth. */
 export const isSleeved = (arm: ArmDress): boolean => arm.inM > 0 && !isGloved(arm);

@@ -11,7 +11,7 @@ const SIDE_M = 0.25;
 /** The wrapper ends inside the edge of the table (m). */
 const WRAPPER_INSIDE_M = 0.03;
 
-type Put = (slot: Slot, group: 'gownCloth' | 'bedside' | 'upright', piece: number, ax: number, ay: number, bx: number, by: number, r: number) => void;
+type Put = (slot: Slot, group: 'gownCloth' | 'bedside' | 'person', piece: number, ax: number, ay: number, bx: number, by: number, r: number) => void;
 
 /** Outlines of what is there only where a gown is put on: its table, the hanging cloth, somebody who passes by. */
 export function gownOutlines(scene: Scene, slots: NonNullable<Slots['gown']>, put: Put, forget: (slot: Slot) => void): void {
@@ -22,7 +22,7 @@ export function gownOutlines(scene: Scene, slots: NonNullable<Slots['gown']>, pu
   put(slots.tableSide, 'bedside', 0, left, topM - SIDE_M, left, topM, 0);
   put(slots.tableSide, 'bedside', 1, right, topM, right, topM - SIDE_M, 0);
   if (dress!.personX === null) forget(slots.person);
-  else put(slots.person, 'upright', 0, dress!.personX, PERSON_R, dress!.personX, PERSON_TOP_M, PERSON_R);
+  else put(slots.person, 'person', 0, dress!.personX, PERSON_R, dress!.personX, PERSON_TOP_M, PERSON_R);
   if (!dress!.hanging) return;
   for (const side of SIDES) {
     const start = world.strandStart(gown!.edges[side]);

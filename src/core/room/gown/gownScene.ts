@@ -12,11 +12,11 @@ const CLOTH = 16;
 const FIXTURE = 2;
 const CLOTH_STIFFNESS_N = 2000;
 /** Air slows cloth that falls flat more than a cord (1/s); common practice. */
-const CLOTH_DRAG = 1.5;
-/** Where gown and gloves lie on their table, from its middle (m): clear of each other. */
-const PACKET_AT_M = 0.08;
-const GLOVE_AT_M = -0.1;
-const GLOVES_APART_M = 0.02;
+const CLOTH_DRAG = 3;
+/** Where gown and gloves lie on their table, from its middle (m): beside each other in depth, the cuff of each glove on the side of the hand that takes it. */
+const PACKET_AT_M = 0.07;
+const GLOVES_AT_M = 0.03;
+const GLOVES_APART_M = 0.03;
 const ROUNDING_M = 0.003;
 
 /** A thing of gown and gloves with its body. */
@@ -53,12 +53,12 @@ export function addGown(world: World, scenario: Scenario, first: number): GownPa
     return { id, kind, body, rubbish: false };
   };
   const lying = (kind: ThingKind): number => table.topM + THING_SHAPES[kind].halfHeight + 0.002;
-  const gloveX = table.xM + toward * GLOVE_AT_M;
+  const gloveX = table.xM + toward * GLOVES_AT_M;
   // Each glove lies with its cuff where the other hand, which takes it, comes from.
   const things = [
     add(0, 'gownPacket', 'gownPacket', table.xM + toward * PACKET_AT_M, lying('gownPacket'), 1),
     add(1, 'gloveRight', 'glove', gloveX - GLOVES_APART_M, lying('glove'), -1),
-    add(2, 'gloveLeft', 'glove', gloveX + GLOVES_APART_M, lying('glove') + 0.02, 1),
+    add(2, 'gloveLeft', 'glove', gloveX + GLOVES_APART_M, lying('glove'), 1),
     add(3, 'tieCard', 'tieCard', scenario.gown.standXM, 3, 1),
   ];
   const edge = (side: Side): number =>

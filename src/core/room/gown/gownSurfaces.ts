@@ -124,9 +124,8 @@ export class GownSurfaces {
     }
     const past = arm.inM - sleeveM;
     if (arm.inM <= 0 || past > HAND_ALONG_M) return all(ids.skin[side].hand);
-    // Of a hand in its sleeve the fingertips are in the knit cuff.
     const covered = all(ids.gown.lower[side]);
-    covered[0] = [slots.fingers, past > 0 ? ids.skin[side].hand : ids.gown.knit[side]];
+    if (past > -knitM) covered[0] = [slots.fingers, past > 0 ? ids.skin[side].hand : ids.gown.knit[side]];
     return covered;
   }
 
