@@ -43,7 +43,7 @@ function named(id: string, sets: readonly string[]): string {
 }
 
 function isIn(id: string, set: string): boolean {
-  const range = /^(.*:)\{(\d+)\.\.(\d+)\}$/.exec(set);
+  const range = /^(.*)\{(\d+)\.\.(\d+)\}$/.exec(set);
   if (!range || !id.startsWith(range[1]!)) return false;
   const number = id.slice(range[1]!.length);
   return /^\d+$/.test(number) && Number(number) >= Number(range[2]) && Number(number) <= Number(range[3]);

@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { CRAMPED, ROOMY, TALL } from '../support/gownRooms.ts';
+import { GownWork } from '../support/gownWork.ts';
+import { runOperator } from '../support/runOperator.ts';
+
+/** Different ways to do it right. */
+const CLEAN: readonly (readonly [string, typeof ROOMY, (work: GownWork) => unknown])[] = [
+  ['with room to spare, right glove first', ROOMY, (work) => work.all()],
+  ['left glove first', ROOMY, (work) => work.gowned().glove('left').glove('right').card().waitTogether(11)],
+  ['with pauses, hands together', ROOMY, (work) => work.gowned().waitTogether(3).glove('right').waitTogether(5).glove('left').card().waitTogether(11)],
+  ['by a small operator beside pole and high table', CRAMPED, (work) => work.all()],
+  ['by a tall operator in a short gown, who holds the cuffs', TALL, (work) => work.all()],
+  ['and the itch is answered by the assistant', ROOMY, (work) => {
+    work.gowned().glove('right').glove('left').card().waitTogether(9);
+    return work.op.send({ type: 'ask', request: 'wipeFace' }).wait(8);
+  }],
+];
+
+describe('Gowning and gloving as it is taught', () => {
+  it.each(CLEAN)('%s, breaks nothing and is complete', (_, room, play) => {
+    const { result, run } = runOperator((op) => void play(new GownWork(op)), room);
+    expect(result.breaks).toEqual([]);
+    const tasks = result.progress.tasks.slice(0, 7);
+    expect(tasks.map(({ task, doneStep, outOfOrderAfter }) => [task, doneStep !== null, outOfOrderAfter])).toEqual(
+      ['opened', 'armsIn', 'tied', 'firstGlove', 'secondGlove', 'turned', 'waited'].map((task) => [task, true, null]),
+    );
+    for (const side of ['left', 'right'] as const) expect(run.room.gown!.observe(0).overlapM[side]).toBeGreaterThanOrEqual(room.gown.knitM);
+  });
+
+  it('hands its sterility on to the next station', () => {
+    const { run } = runOperator((op) => void new GownWork(op).all(), ROOMY);
+    expect(run.progress.current).toBe('gelInside');
+    for (const id of ['glove.left#1:fingers', 'glove.right#1:palm', 'gown#1:left.lowerSleeve']) expect(run.ledger.stateOf(id)).toBe('sterile');
+    expect(run.room.surfaces.upper[run.room.surfaces.slots.hand.left.fingers]).toBe('glove.left#1:fingers');
+  });
+});
