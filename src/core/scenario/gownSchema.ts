@@ -23,10 +23,12 @@ export const gownSchema = z
       .describe('the table with the opened gown and gloves'),
     standXM: z.number().min(-1.9).max(1.9).default(-1.26).describe('where the operator stands to put them on'),
     passer: z
-      .strictObject({ atS: z.number().min(0).max(3600), fromXM: z.number().min(-2.2).max(2.2), toXM: z.number().min(-2.2).max(2.2) })
-      .nullable()
-      .default(null)
-      .describe('somebody who comes by at walking pace, stands there for a moment and goes back'),
+      .strictObject({
+        atS: z.number().min(0).max(3600).default(0).describe('when somebody comes by, stands there for a moment and goes back; 0: nobody does'),
+        fromXM: z.number().min(-2.2).max(2.2).default(0.6),
+        toXM: z.number().min(-2.2).max(2.2).default(-0.6),
+      })
+      .prefault({}),
   })
   .prefault({})
   .describe('read where a run begins with gowning and gloving');

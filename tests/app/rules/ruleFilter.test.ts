@@ -52,7 +52,7 @@ describe('Narrowing the remedies', () => {
   it('by words and by station', () => {
     expect(rows('')).toHaveLength(REMEDY_TABLE.length);
     expect(rows('guidewire')).toEqual(['B11']);
-    expect(rows('', 'gown')).toEqual(['B03', 'B04']);
+    expect(rows('', 'gown')).toEqual(['B01', 'B03', 'B04', 'B05', 'B07', 'skinOnOutside', 'tieCardTouched']);
     expect(rows('', 'field')).toEqual(expect.arrayContaining(['B01', 'B02', 'B27', 'sheathTouched']));
     expect(rows('B22')).toEqual(['B22']);
     expect(rows('B20', 'sheath')).toEqual(['B20']);

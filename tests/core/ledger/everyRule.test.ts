@@ -19,6 +19,7 @@ const CASES: readonly (readonly [string, Play, Play])[] = [
   ).flatMap(([subject, id]): (readonly [string, Play, Play])[] => [
     // The near neighbour of a fixed thing is the drape that covers it.
     [`${subject}-on-rail`, tap(id, 'railR:all'), tap(id, 'drape#1:1')],
+    [`${subject}-on-person`, tap(id, 'person:all'), tap('person:all', 'arm:outerL')],
     [`${subject}-on-pole`, tap(id, 'pole:all'), tap(id, 'drape#1:2')],
     [`${subject}-on-machine`, tap(id, 'machine:all'), tap(id, 'cover#1:all')],
     [`${subject}-on-bed`, tap('bed:all', id), tap('drape#1:3', id)],
@@ -55,6 +56,16 @@ const CASES: readonly (readonly [string, Play, Play])[] = [
   ['drape-slid-away', (room) => room.drift('away'), (room) => room.touch('drape#1:1', 'patient:skin')],
   ['hand-below-field', (room) => room.enter('gloveR#1:palm', 'belowField'), (room) => room.enter('gown#1:lowerR', 'belowField')],
   ['hand-out-of-sight', (room) => room.enter('gloveR#1:palm', 'outOfSight'), (room) => room.enter('arm:outerR', 'outOfSight')],
+  ['glove-on-own-skin', tap('gloveR#1:fingers', 'skin:hand'), tap('gloveR#1:fingers', 'gown#1:knitL')],
+  ['gown-on-own-skin', tap('gown#1:front', 'skin:hand'), tap('gown#1:inside', 'skin:hand')],
+  ['finger-past-cuff', tap('skin:hand', 'gown#1:knitL'), tap('gown#1:lowerL', 'gown#1:knitL')],
+  ['own-skin-on-field', tap('skin:hand', 'wrapper#1:all'), tap('gown#1:knitL', 'wrapper#1:all')],
+  ['gown-inside-out', tap('drape#1:2', 'gown#1:inside'), tap('arm:outerL', 'gown#1:inside')],
+  ['cuff-shows', (room) => room.enter('gown#1:knitL', 'uncovered'), (room) => room.enter('gloveL#1:cuff', 'uncovered')],
+  ['sleeved-hand-low', (room) => room.enter('gown#1:knitL', 'belowField'), (room) => room.enter('gown#1:lowerL', 'belowField')],
+  ['hand-in-armpit', (room) => room.enter('gloveL#1:fingers', 'armpit'), (room) => room.enter('gown#1:lowerL', 'armpit')],
+  ['glove-on-card-end', tap('gloveL#1:fingers', 'card#1:far'), tap('assistant:hand', 'card#1:far')],
+  ['glove-torn', (room) => room.tearGlove('gloveL#1:palm'), (room) => room.tap('gloveL#1:palm', 'gloveR#1:palm')],
   ['reach-over', (room) => room.enter('arm:outerR', 'overField'), (room) => room.enter('gown#1:lowerR', 'overField')],
   [
     'fallen-item-taken-back',

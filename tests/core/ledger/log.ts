@@ -4,7 +4,7 @@ import { Ledger } from '../../../src/core/ledger/Ledger.ts';
 import type { Rule } from '../../../src/core/ledger/rules/rule.ts';
 import type { Reach, Surface, SurfaceKind, SurfaceRole, SurfaceState } from '../../../src/core/ledger/surface.ts';
 
-const KEPT_KINDS: readonly SurfaceKind[] = ['glove', 'sleeve', 'gownFront', 'sheath', 'probeSheath', 'item', 'needle', 'drapeTop', 'cover', 'kitTable'];
+const KEPT_KINDS: readonly SurfaceKind[] = ['glove', 'sleeve', 'gownFront', 'sheath', 'probeSheath', 'item', 'needle', 'drapeTop', 'cover', 'kitTable', 'knitCuff', 'wrapper'];
 const PREPARED_KINDS: readonly SurfaceKind[] = ['preparedSkin', 'site'];
 const REACH: Partial<Record<SurfaceKind, Reach>> = { site: 'site', needle: 'device', probeSheath: 'device', drapeTop: 'field', cover: 'field', kitTable: 'field', item: 'field' };
 
@@ -19,7 +19,7 @@ export function surface(id: string, kind: SurfaceKind, change: Partial<Surface> 
 /** The things of the room by short id; ids without a colon get the part "all". */
 const ROOM: readonly (readonly [string, SurfaceKind])[] = [
   ...['fingers', 'palm', 'back', 'cuff'].flatMap((part) => [[`gloveL#1:${part}`, 'glove'], [`gloveR#1:${part}`, 'glove']] as const),
-  ['gown#1:lowerL', 'sleeve'], ['gown#1:lowerR', 'sleeve'], ['gown#1:front', 'gownFront'], ['arm:outerL', 'outerSleeve'], ['arm:outerR', 'outerSleeve'],
+  ['gown#1:lowerL', 'sleeve'], ['gown#1:lowerR', 'sleeve'], ['gown#1:front', 'gownFront'], ['gown#1:knitL', 'knitCuff'], ['gown#1:inside', 'gownInside'], ['skin:hand', 'ownSkin'], ['card#1:far', 'cardEnd'], ['person:all', 'person'], ['wrapper#1:all', 'wrapper'], ['arm:outerL', 'outerSleeve'], ['arm:outerR', 'outerSleeve'],
   ['face:all', 'face'], ['assistant:hand', 'bareHand'], ['railL:all', 'rail'], ['railR:all', 'rail'], ['pole:all', 'pole'], ['machine:all', 'machine'], ['bed:all', 'bed'],
   ['floor:all', 'floor'], ['tableEdge:all', 'tableEdge'], ['bin:all', 'bin'], ['table:all', 'kitTable'],
   ['patient:skin', 'patientSkin'], ['patient:prep', 'preparedSkin'], ['site#1:all', 'site'],
@@ -96,6 +96,11 @@ export class Log {
   /** Gel that is not sterile goes into the sheath. */
   gel(from: string, id: string): this {
     this.facts.push({ kind: 'gelled', step: this.step, gel: from, surface: id, x: 0, y: 1.1 });
+    return this;
+  }
+
+  tearGlove(id: string): this {
+    this.facts.push({ kind: 'glove.torn', step: this.step, surface: id, x: 0, y: 1.1 });
     return this;
   }
 

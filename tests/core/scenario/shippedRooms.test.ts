@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { STEPS_PER_SECOND } from '../../../src/core/base/time.ts';
 import { Room } from '../../../src/core/room/room.ts';
 import { parseScenario } from '../../../src/core/scenario/parseScenario.ts';
+import { loadsSheath } from '../../../src/core/scenario/station.ts';
 import { shippedScenarios } from './shipped.ts';
 
 const QUIET_S = 10;
@@ -23,7 +24,7 @@ describe.each(Object.entries(shippedScenarios()))('With hands off, in %s', (_, t
   const { scenario, facts, lastSecond, edges } = leftAlone(text);
 
   it('the probe lies still on the field, ready to be taken, or hangs bare at its machine', () => {
-    const atMachine = scenario.station === 'sheath';
+    const atMachine = loadsSheath(scenario);
     expect(lastSecond.filter(({ field }) => field.probe.lyingOnField === atMachine || field.probe.heldBy !== null).map(({ field }) => field.probe.speed)).toEqual([]);
     expect(lastSecond.filter(({ sheath }) => (sheath?.sheath ?? null) !== (atMachine ? 'lying' : null))).toEqual([]);
   });

@@ -46,10 +46,10 @@ export const GOWN_RUNS: readonly BreakRun[] = [
   run('somebody walks into the hanging gown', PASSED_BY, (work) => work.lift().fallOpen().takeShoulder().slipIn().stretch(), [
     { rule: 'sleeve-on-person', surface: 'gown#1:left.edge9', against: 'person', spread: ['0 gown#1:left.edge{1..9}', '0 gown#1:hem', '0 gown#1:left.lowerSleeve'] },
   ]),
-  run('sleeves that are too short, and nobody holds the cuffs while the gown is drawn up', SHORT_SLEEVES, (work) => work.lift().fallOpen().takeShoulder().slipIn().stretch(0.02, false).tie(), [
-    alone('finger-past-cuff', 'gown#1:right.knitCuff', 'skin.right:hand'),
-    alone('finger-past-cuff', 'gown#1:left.knitCuff', 'skin.left:hand'),
-  ]),
+  run('sleeves that are too short, and only one hand holds its cuff while the gown is drawn up', SHORT_SLEEVES, (work) => {
+    work.lift().fallOpen().takeShoulder().slipIn().stretch(0.03, false).op.grip('right');
+    work.tie();
+  }, [alone('finger-past-cuff', 'gown#1:left.knitCuff', 'skin.left:hand')]),
   run('the ties are asked for before the arms are in', ROOMY, (work) => work.lift().fallOpen().takeShoulder().op.send({ type: 'ask', request: 'tieBack' }).wait(8), [
     alone('sleeve-on-bare-hand', 'gown#1:front', 'assistant.right:hand'),
   ]),

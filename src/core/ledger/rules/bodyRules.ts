@@ -95,7 +95,7 @@ const touchesPreparedSkin: Rule = {
   triggers: [{
     kind: 'touch',
     surfaces: PREPARED,
-    against: ['rail', 'pole', 'machine', 'bed', 'floor', 'tableEdge', 'bin', 'face', 'bareCord', 'sheathTail', 'outerSleeve', 'bareHand', 'bareProbe', 'unsterileItem'],
+    against: ['rail', 'pole', 'machine', 'bed', 'floor', 'tableEdge', 'bin', 'person', 'face', 'ownSkin', 'bareCord', 'sheathTail', 'outerSleeve', 'bareHand', 'bareProbe', 'unsterileItem'],
     because: 'nature',
   }],
   values: [],

@@ -1,4 +1,4 @@
-import { FIELD, GLOVE } from './kinds.ts';
+import { FIELD, GLOVE, ITEM, KEPT, SHEATH } from './kinds.ts';
 import type { Rule } from './rule.ts';
 import { gownArticle, gownZones, studyGuide } from './sources.ts';
 
@@ -49,10 +49,24 @@ const ownSkinOnField: Rule = {
   title: 'A bare hand on the opened wrapper or the field',
   statement: 'Before gloving, a hand takes the gown by its inner neck and touches neither the wrapper on which it lies nor anything else that is laid out sterile.',
   sentence: '{against} on the {surface}.',
-  triggers: [{ kind: 'touch', surfaces: FIELD, against: ['ownSkin'], because: 'nature' }],
+  triggers: [{ kind: 'touch', surfaces: [...FIELD, ...SHEATH, ...ITEM], against: ['ownSkin'], because: 'nature' }],
   values: [],
   severity: 'major',
   remedies: ['changeGownAndGloves', 'coverDrape'],
+  source: 'common practice',
+  mark: 'memory',
+  stations: ['gown'],
+};
+
+const gownInside: Rule = {
+  id: 'gown-inside-out',
+  title: 'The inside of the gown against something sterile',
+  statement: 'The inside of a gown is touched by the wearer and the assistant; what must be sterile keeps clear of it.',
+  sentence: '{surface} against the {against}.',
+  triggers: [{ kind: 'touch', surfaces: KEPT, against: ['gownInside'], because: 'nature' }],
+  values: [],
+  severity: 'major',
+  remedies: ['changeGlove', 'coverDrape'],
   source: 'common practice',
   mark: 'memory',
   stations: ['gown'],
@@ -105,7 +119,7 @@ const gloveOnCardEnd: Rule = {
   title: 'A glove on the assistant’s part of the tie card',
   statement: 'The card is passed by its own part, and the tie is taken back without touching what the assistant held.',
   sentence: '{surface} on the {against}.',
-  triggers: [{ kind: 'touch', surfaces: GLOVE, against: ['cardEnd'], because: 'nature' }],
+  triggers: [{ kind: 'touch', surfaces: KEPT, against: ['cardEnd'], because: 'nature' }],
   values: [],
   severity: 'major',
   remedies: ['changeGlove'],
@@ -129,4 +143,4 @@ const gloveTorn: Rule = {
 };
 
 /** Putting on gown and gloves, and waiting in them. */
-export const GOWN_RULES: readonly Rule[] = [gownOnOwnSkin, fingerPastCuff, gloveOnOwnSkin, ownSkinOnField, cuffShows, sleevedHandLow, handInArmpit, gloveOnCardEnd, gloveTorn];
+export const GOWN_RULES: readonly Rule[] = [gownOnOwnSkin, fingerPastCuff, gloveOnOwnSkin, ownSkinOnField, gownInside, cuffShows, sleevedHandLow, handInArmpit, gloveOnCardEnd, gloveTorn];

@@ -69,10 +69,10 @@ export class Gown {
     this.dress = scene.dress!;
     this.cloth = new GownCloth(scene);
     this.gloving = new Gloving(scene, host.hands);
-    this.card = new TieCard(scene, host.hands, host.gone);
+    this.card = new TieCard(scene, host.hands, host.gone, host.carriedOff);
     this.shows = surfaces.worn!;
     this.reach = new Reach(scene);
-    host.gone[scene.gown!.card] = true;
+    host.gone[scene.gown!.card] = host.carriedOff[scene.gown!.card] = true;
   }
 
   get state(): GownState {

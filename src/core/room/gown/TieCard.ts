@@ -15,6 +15,7 @@ export class TieCard {
     private readonly scene: Scene,
     private readonly hands: Readonly<Record<Side, HandState>>,
     private readonly gone: boolean[],
+    private readonly carriedOff: boolean[],
   ) {}
 
   get heldBy(): Side | null {
@@ -32,7 +33,7 @@ export class TieCard {
   hang(): void {
     const { world, gown, things } = this.scene;
     this.state = 'hanging';
-    this.gone[gown!.card] = false;
+    this.gone[gown!.card] = this.carriedOff[gown!.card] = false;
     world.setBodyEnabled(things[gown!.card]!.body, true);
   }
 
@@ -53,7 +54,7 @@ export class TieCard {
       hand.hold = null;
     }
     this.state = state;
-    this.gone[gown!.card] = true;
+    this.gone[gown!.card] = this.carriedOff[gown!.card] = true;
     world.setBodyEnabled(things[gown!.card]!.body, false);
   }
 }

@@ -7,8 +7,8 @@ const STANDS_S = 2;
 
 /** Where somebody who passes by is in that step (m), or null while nobody does. */
 export function passerAt({ gown: { passer } }: Scenario, step: number): number | null {
-  if (!passer) return null;
   const { atS, fromXM, toXM } = passer;
+  if (atS === 0) return null;
   const walk = secondsToSteps(Math.abs(toXM - fromXM) / WALK_MPS);
   const since = step - secondsToSteps(atS);
   const back = since - walk - secondsToSteps(STANDS_S);
