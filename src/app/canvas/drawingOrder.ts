@@ -1,9 +1,10 @@
-/** What is drawn, back to front. The cord passes over the sleeves and under the hands; the opened sheath has it and the probe inside. */
+/** What is drawn, back to front. The cord passes over the sleeves and under the hands; a hanging gown
+ * hangs from hands or arms and so behind them; the opened sheath has it and the probe inside. */
 export const DRAWING_ORDER = [
   'wall', 'pole', 'kitTable', 'bin', 'machine', 'assistant',
   'operatorBody',
   'bed', 'patient',
-  'skinSurface', 'drapeFar', 'rails', 'drapeEdge', 'level', 'lyingThings', 'assistantBody', 'sleeves', 'neckband',
+  'skinSurface', 'drapeFar', 'rails', 'drapeEdge', 'level', 'gownTable', 'lyingThings', 'hangingGown', 'assistantBody', 'sleeves', 'neckband',
   'pocketFar', 'hangingProbe', 'cord', 'pocketNear', 'assistantArms', 'hands', 'foldOverFingers', 'labels',
 ] as const;
 export type LayerName = (typeof DRAWING_ORDER)[number];

@@ -19,6 +19,7 @@ const MACHINE_HALF_M = 0.22;
 /** Part of the room that a framing shows, from where the scenario puts things; before a room is known, the default places. */
 export function frameOf(framing: Framing, scenario: Scenario | null): Frame {
   if (framing === 'room') return ROOM;
+  if (scenario?.station === 'gown') return gowning(scenario, framing);
   const rail = (scenario?.room.rails.xM ?? 0.49) + 0.11;
   if (framing === 'field') return { left: -rail, right: rail, bottom: 0.8, top: 1.52 };
   const { xM, widthM } = scenario?.room.bin ?? { xM: -1.5, widthM: 0.34 };
@@ -27,4 +28,12 @@ export function frameOf(framing: Framing, scenario: Scenario | null): Frame {
   if (framing === 'work') return work;
   const machine = scenario?.room.machine.xM ?? 1.15;
   return { ...work, left: Math.min(work.left, machine - MACHINE_HALF_M - BESIDE_M), right: Math.max(work.right, machine + MACHINE_HALF_M + BESIDE_M) };
+}
+
+/** While a gown is put on: from its table to what stands on the other side, floor and raised hands; farther out the whole room. */
+function gowning({ gown }: Scenario, framing: Framing): Frame {
+  if (framing !== 'field' && framing !== 'work') return ROOM;
+  const edge = gown.table.xM + (Math.sign(gown.table.xM - gown.standXM) * gown.table.widthM) / 2;
+  const across = gown.standXM + (gown.standXM - edge) * 0.9;
+  return { left: Math.min(edge, across) - BESIDE_M, right: Math.max(edge, across) + BESIDE_M, bottom: -0.05, top: 2.05 };
 }

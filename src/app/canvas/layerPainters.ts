@@ -6,7 +6,7 @@ import { paintBin } from './art/bin.ts';
 import { paintKitTable } from './art/kitTable.ts';
 import { paintLevel } from './art/level.ts';
 import { paintMachine, paintOutlet } from './art/machine.ts';
-import { paintNeckband, paintOperatorBody } from './art/operatorBody.ts';
+import { isGowned, paintNeckband, paintOperatorBody } from './art/operatorBody.ts';
 import { paintPatient } from './art/patient.ts';
 import { paintPole } from './art/pole.ts';
 import { paintHolderBefore } from './art/probeHolder.ts';
@@ -15,6 +15,8 @@ import { paintSkinSurface } from './art/skinSurface.ts';
 import { paintWall } from './art/wall.ts';
 import type { LayerName } from './drawingOrder.ts';
 import type { Frame } from './frame.ts';
+import { paintGownTable } from './gown/gownTable.ts';
+import { paintHangingGown } from './gown/hangingGown.ts';
 import { paintHandWithThing, paintSleeves } from './hand/paintArms.ts';
 import { paintHangingProbe, paintLyingThings } from './items/lyingThings.ts';
 import { shift } from './pen/affine.ts';
@@ -44,12 +46,16 @@ export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>>
   drapeEdge: paintDrapeEdges,
   skinSurface: ({ pen, picture, markOf }) => paintSkinSurface(pen, picture, markOf),
   level: ({ pen, picture }) => paintLevel(pen, picture),
+  gownTable: paintGownTable,
+  hangingGown: paintHangingGown,
   lyingThings: (frame) => {
     frame.ultrasound.paint(frame);
     paintLyingThings(frame);
   },
   sleeves: paintSleeves,
-  neckband: ({ pen, picture }) => paintNeckband(pen.in(shift(picture.torsoX, 0)), picture.scenario.operator),
+  neckband: ({ pen, picture }) => {
+    if (isGowned(picture)) paintNeckband(pen.in(shift(picture.torsoX, 0)), picture.scenario.operator);
+  },
   pocketFar: paintPocketBehind,
   hangingProbe: (frame) => {
     paintHangingProbe(frame);

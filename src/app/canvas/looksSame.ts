@@ -10,7 +10,7 @@ export function looksSame(a: RoomPicture, b: RoomPicture): boolean {
     && sameAssistant(a.assistant, b.assistant)
     && a.items.length === b.items.length && a.items.every((item, i) => sameItem(item, b.items[i]!))
     && a.strands.length === b.strands.length && a.strands.every((strand, i) => sameStrand(strand, b.strands[i]!))
-    && sameMarks(a.marks, b.marks);
+    && a.gown === b.gown && sameMarks(a.marks, b.marks);
 }
 
 const sameStrand = (a: StrandPicture, b: StrandPicture): boolean => a === b || (a.id === b.id && sameRow(a.x, b.x) && sameRow(a.y, b.y) && sameRow(a.surfaces, b.surfaces));

@@ -1,4 +1,4 @@
-import { yokeMark } from './art/operatorBody.ts';
+import { isGowned, yokeMark } from './art/operatorBody.ts';
 import { LAYER_PAINTERS } from './layerPainters.ts';
 import { FIELD_LAYERS, STILL_GROUPS, type StillGroup } from './drawingOrder.ts';
 import type { Frame } from './frame.ts';
@@ -64,7 +64,7 @@ export class StillPictures {
     this.torsoPx = Math.round(picture.torsoX * camera.pxPerM * frame.pen.density);
     const keys: Readonly<Record<StillGroup, string>> = {
       room: `${scene} ${fixedMarks(frame)} ${picture.assistant.waits}`,
-      operator: `${scene} ${markOf(picture.fixed['face'])} ${markOf(picture.fixed['gownFront'])} ${yokeMark(picture, markOf)}`,
+      operator: `${scene} ${markOf(picture.fixed['face'])} ${markOf(picture.fixed['gownFront'])} ${yokeMark(picture, markOf)} ${isGowned(picture)}`,
       bed: `${scene} ${markOf(picture.fixed['bed'])} ${rowKey(picture.skinX)} ${rowKey(picture.skinY)}`,
     };
     for (const group of GROUPS) this.refresh(group, keys[group], frame);

@@ -25,7 +25,7 @@ export class MadeTouches {
       facts.push({ kind: 'touch.began', step, touch: this.next, a, b, x, y });
       this.open.set(key, this.next++);
     }
-    for (const [key, touch] of [...this.open]) {
+    for (const [key, touch] of this.open) {
       if (keys.has(key)) continue;
       facts.push({ kind: 'touch.ended', step, touch });
       this.open.delete(key);

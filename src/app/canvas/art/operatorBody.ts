@@ -4,6 +4,7 @@ import { scaling, shift } from '../pen/affine.ts';
 import { paintMark, paintPattern } from '../pen/hatch.ts';
 import type { Pen } from '../pen/pen.ts';
 import { GOWN_SHADE, GOWN_SIDES } from '../pen/shades.ts';
+import { paintScrubs } from '../gown/scrubs.ts';
 import { paintHead, OPERATOR_FACE } from './head.ts';
 import type { MarkOf } from './marks.ts';
 
@@ -28,8 +29,15 @@ function gownFrame(pen: Pen, operator: RoomPicture['scenario']['operator']): Pen
   return pen.in(scaling(0.01), shift(0, gownLift(operator)), scaling(operator.shoulderHalfWidthM / DRAWN_HALF_WIDTH_M, 1));
 }
 
+/** The gown is on and tied. */
+export const isGowned = ({ gown }: RoomPicture): boolean => gown === null || gown.tied;
+
 /** Head, gown and legs of the operator at x = 0; the pen's frame is in metres. */
 export function paintOperatorBody(pen: Pen, picture: RoomPicture, markOf: MarkOf, shown: boolean): void {
+  if (!isGowned(picture)) {
+    paintScrubs(pen, picture, markOf);
+    return;
+  }
   const { operator } = picture.scenario;
   const cm = pen.in(scaling(0.01));
   for (const side of [-1, 1]) {

@@ -6,10 +6,11 @@ import type { RoomPicture } from '../../../core/room/picture.ts';
 import { showCards } from './cards.ts';
 import { makeFixture, type FixtureName } from './fixture.ts';
 import { isSheathFixture, makeSheathFixture } from './sheathFixture.ts';
+import { playGowning } from './liveGown.ts';
 import { playLoading } from './liveLoading.ts';
 import { playRun } from './liveRun.ts';
 
-/** Shows a fixture; `?scene=field|marked|open|aside|run|cards|lying|overMouth|inside|drawing|banded|torn|loading&seconds=4&framing=field|reach|room&renderer=canvas|webgl&shown=1&zoom=3&atX=640&atY=300`. */
+/** Shows a fixture; `?scene=field|marked|open|aside|run|cards|lying|overMouth|inside|drawing|banded|torn|loading|gown&seconds=4&framing=field|reach|room&renderer=canvas|webgl&shown=1&zoom=3&atX=640&atY=300`. */
 const query = new URLSearchParams(location.search);
 const shown = query.get('shown') === '1';
 const fixtureNamed = (name: string | null): FixtureName => (name === 'marked' || name === 'open' || name === 'aside' ? name : 'field');
@@ -17,7 +18,7 @@ const stage = await createStage(document.querySelector<HTMLElement>('#host')!, {
   renderer: (query.get('renderer') ?? 'canvas') as RendererChoice, reducedMotion: true,
 });
 const seconds = Number(query.get('seconds') ?? 4);
-const played = query.get('scene') === 'run' ? playRun(seconds) : query.get('scene') === 'loading' ? playLoading(seconds) : [];
+const played = query.get('scene') === 'run' ? playRun(seconds) : query.get('scene') === 'loading' ? playLoading(seconds) : query.get('scene') === 'gown' ? playGowning(seconds) : [];
 const scene = query.get('scene');
 const picture = played.at(-1) ?? (isSheathFixture(scene) ? makeSheathFixture(scene) : makeFixture(fixtureNamed(scene)));
 stage.camera.fit((query.get('framing') ?? 'field') as Framing);

@@ -35,9 +35,20 @@ const SHOTS = [
   ['loading-over-1280', 1280, 720, 'scene=loading&seconds=17.5'],
   ['loading-in-1280', 1280, 720, 'scene=loading&seconds=24&shown=1'],
   ['loading-oneHand-1280', 1280, 720, 'scene=loading&seconds=28'],
+  ['gown-start-1280', 1280, 720, 'scene=gown&seconds=0.5'],
+  ['gown-held-1280', 1280, 720, 'scene=gown&seconds=6.6'],
+  ['gown-falling-1280', 1280, 720, 'scene=gown&seconds=7.4'],
+  ['gown-open-1280', 1280, 720, 'scene=gown&seconds=11.5'],
+  ['gown-armsIn-1280', 1280, 720, 'scene=gown&seconds=13.2'],
+  ['gown-tying-1280', 1280, 720, 'scene=gown&seconds=24'],
+  ['gown-tied-1280', 1280, 720, 'scene=gown&seconds=29.4&shown=1'],
+  ['gown-glove-1280', 1280, 720, 'scene=gown&seconds=36.5'],
+  ['gown-laid-1280', 1280, 720, 'scene=gown&seconds=39.2'],
+  ['gown-over-1280', 1280, 720, 'scene=gown&seconds=41.5&shown=1'],
+  ['gown-room-1600', 1600, 900, 'scene=gown&seconds=11.5&framing=room'],
 ];
 
-const server = await createServer({ root: new URL('.', import.meta.url).pathname, configFile: false, logLevel: 'error', server: { port: 5391, hmr: false, watch: null, fs: { allow: ['/'] } }, optimizeDeps: { include: ['pixi.js', 'pixi.js/unsafe-eval', 'zod'] }, cacheDir: '/tmp/canvas-dev-cache' });
+const server = await createServer({ root: new URL('.', import.meta.url).pathname, configFile: false, logLevel: 'error', server: { port: 5397, hmr: false, watch: null, fs: { allow: ['/'] } }, optimizeDeps: { include: ['pixi.js', 'pixi.js/unsafe-eval', 'zod'] }, cacheDir: '/tmp/canvas-dev-cache-gown' });
 await server.listen();
 const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium' });
 try {
@@ -46,7 +57,7 @@ try {
     const page = await browser.newPage({ viewport: { width, height }, deviceScaleFactor: Number(process.env.DENSITY ?? 1) });
     page.on('pageerror', (error) => console.error(name, error.message));
     page.on('console', (message) => { if (message.type() === 'error') console.error(name, message.text()); });
-    await page.goto(`http://localhost:5391/index.html?${query}`);
+    await page.goto(`http://localhost:5397/index.html?${query}`);
     await page.waitForFunction(() => window.__ready === true, null, { timeout: 30000 });
     await page.waitForTimeout(300);
     await page.screenshot({ path: `${folder}/${name}.png` });

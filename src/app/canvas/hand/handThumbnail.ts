@@ -3,6 +3,7 @@ import type { HandPose, ItemPicture, ProbeDress, RoomPicture, SurfaceMark } from
 import { marksOf } from '../art/marks.ts';
 import { paintLooseBand } from '../items/band.ts';
 import { paintGelBottle } from '../items/gelBottle.ts';
+import { paintGlove, paintGownPacket, paintTieCard } from '../items/gownThings.ts';
 import { paintProbe } from '../items/probe.ts';
 import { paintSheathRoll } from '../items/sheathRoll.ts';
 import { paintGauze, paintGelPacket } from '../items/softItems.ts';
@@ -77,6 +78,9 @@ function paintTool(pen: Pen, { holds, dress = null, thingMark = 'sterile' }: Thu
     case 'gauze': paintGauze(pen.in(shift(x + 14, y + 6), turning(35)), thingMark); break;
     case 'band': paintLooseBand(pen.in(shift(x + 4, y + 2), turning(35)), thingMark); break;
     case 'gelBottle': paintGelBottle(pen.in(shift(x + 6, y), turning(90)), 0, thingMark); break;
+    case 'gownPacket': paintGownPacket(pen.in(shift(x + 30, y)), thingMark); break;
+    case 'glove': paintGlove(pen.in(shift(x + 60, y)), thingMark); break;
+    case 'tieCard': paintTieCard(pen.in(shift(x + 24, y)), thingMark); break;
     case 'sheathRoll': paintSheathRoll(pen.in(shift(x + 14, y + 6), turning(80)), thingMark); break;
     case 'syringe':
     case 'needleSyringe':

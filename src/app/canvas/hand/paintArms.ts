@@ -1,14 +1,17 @@
 import { SIDES, signOf, type Side } from '../../../core/base/side.ts';
 import type { ItemPicture } from '../../../core/room/picture.ts';
+import { isGowned } from '../art/operatorBody.ts';
 import { paintSleeve, type SleeveMarks } from '../art/sleeve.ts';
 import type { Frame } from '../frame.ts';
+import { paintBareArm, paintSleeveOnArm } from '../gown/arm.ts';
+import { paintDressingHand } from '../gown/dressingHand.ts';
 import { ITEM_REACH_M, itemLookKey } from '../items/itemLook.ts';
 import { paintItem } from '../items/paintItem.ts';
 import { applyTo, scaling, shift, type Affine } from '../pen/affine.ts';
 import type { Point } from '../pen/curves.ts';
 import { boxAround } from '../pictureCache.ts';
+import { handFrame } from './handFrame.ts';
 import { paintHand, type HandDrawing } from './paintHand.ts';
-import { placeHand } from './placeHand.ts';
 
 /** The joint of the drawn sleeve lies inside and below the shoulder's top, in centimetres. */
 const JOINT_IN_CM = 1.6;
@@ -20,13 +23,6 @@ const HAND_CORNERS: readonly Point[] = [[-85, -112], [200, -112], [200, 72], [-8
 /** The angle of the cuff against the hand is drawn in steps of this many degrees. */
 const CUFF_STEP_DEG = 3;
 
-/** Where the drawn hand's frame lies in the room, for the pose that it shows now. */
-function handFrame({ picture, motion, nowMs }: Frame, side: Side) {
-  const hand = picture.hands[side];
-  const shape = motion[side].shape(hand.pose, nowMs);
-  return { shape, place: placeHand(hand, shape.grip, picture.scenario.operator.handM) };
-}
-
 export function paintSleeves(frame: Frame): void {
   for (const side of SIDES) paintOneSleeve(frame, side);
 }
@@ -34,6 +30,11 @@ export function paintSleeves(frame: Frame): void {
 function paintOneSleeve(frame: Frame, side: Side): void {
   const { picture, markOf } = frame;
   const hand = picture.hands[side];
+  if (!isGowned(picture)) {
+    paintBareArm(frame.pen, hand, side);
+    if (picture.gown!.arms[side].inM > 0) paintSleeveOnArm(frame.pen, hand, picture.gown!.arms[side], markOf);
+    return;
+  }
   const sign = signOf(side) as -1 | 1;
   const cm = frame.pen.in(scaling(0.01), shift(picture.torsoX * 100, 0));
   const local = (x: number, y: number): Point => [(x - picture.torsoX) * 100, y * 100];
@@ -52,6 +53,10 @@ function paintOneSleeve(frame: Frame, side: Side): void {
 
 /** A hand with what it holds between its far and near fingers. */
 export function paintHandWithThing(frame: Frame, side: Side): void {
+  if (frame.picture.gown && frame.picture.gown.arms[side].glove !== 'on') {
+    paintDressingHand(frame, side);
+    return;
+  }
   const { picture, pen, motion, markOf, nowMs } = frame;
   const hand = picture.hands[side];
   const { shape, place } = handFrame(frame, side);

@@ -72,7 +72,7 @@ class HandBody {
   paintOutline(): void {
     const { accent } = this.pen.weights;
     for (const [line, weight] of [['#FFFFFF', accent + 4], [ACCENT, accent]] as const) {
-      this.cuffPen.path(CUFF, { line, weight, alpha: this.hand.active });
+      if (this.gloved) this.cuffPen.path(CUFF, { line, weight, alpha: this.hand.active });
       this.pen.path(this.silhouette, { line, weight, alpha: this.hand.active });
     }
   }

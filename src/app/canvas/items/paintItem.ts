@@ -4,6 +4,7 @@ import type { Affine } from '../pen/affine.ts';
 import type { Pen } from '../pen/pen.ts';
 import { paintLooseBand } from './band.ts';
 import { paintGelBottle } from './gelBottle.ts';
+import { paintGlove, paintGownPacket, paintTieCard } from './gownThings.ts';
 import { paintProbe } from './probe.ts';
 import { paintSheathRoll } from './sheathRoll.ts';
 import { paintGauze, paintGelPacket } from './softItems.ts';
@@ -25,6 +26,9 @@ export function paintItem(pen: Pen, item: ItemPicture, markOf: MarkOf): void {
     case 'gelBottle': paintGelBottle(mm, item.used, mark); break;
     case 'gauze': paintGauze(mm, mark); break;
     case 'band': paintLooseBand(mm, mark); break;
+    case 'gownPacket': paintGownPacket(mm, mark); break;
+    case 'glove': paintGlove(mm, mark); break;
+    case 'tieCard': paintTieCard(mm, mark); break;
     case 'sheathRoll': paintSheathRoll(mm, mark); break;
     case 'syringe':
     case 'needleSyringe':

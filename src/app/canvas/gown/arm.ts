@@ -1,0 +1,72 @@
+import { signOf, type Side } from '../../../core/base/side.ts';
+import type { ArmDressPicture, HandPicture, SurfaceMark } from '../../../core/room/picture.ts';
+import type { MarkOf } from '../art/marks.ts';
+import { GOWN_LINE } from '../palette.ts';
+import { scaling } from '../pen/affine.ts';
+import { limb, polygon, type Point, type WidePoint } from '../pen/curves.ts';
+import { paintMark } from '../pen/hatch.ts';
+import type { Pen } from '../pen/pen.ts';
+import { down } from '../pen/shade.ts';
+import { CLOTH_SHADE, KNIT, KNIT_LINE, SKIN_LINE, SKIN_SHADE } from './colours.ts';
+
+/** From wrist to fingertips, and half widths of arm and cloth along it, in centimetres. */
+const HAND_CM = 18;
+const FORE_CM = 27;
+const UPPER_CM = 33;
+const KNIT_CM = 6;
+/** Cloth beyond the fingertips is drawn no longer than this. */
+const HANGS_CM = 7;
+const SCRUB_SLEEVE = down('#9DB7B4', '#7E9C99');
+
+/** Points of an arm from the fingertips to the shoulder, in centimetres of the room. */
+function chain(hand: HandPicture): { tip: Point; palm: Point; wrist: Point; elbow: Point; shoulder: Point } {
+  return {
+    tip: [hand.x * 100 + hand.c * 8.5, hand.y * 100 + hand.s * 8.5],
+    palm: [hand.x * 100, hand.y * 100],
+    wrist: [hand.wristX * 100, hand.wristY * 100],
+    elbow: [hand.elbowX * 100, hand.elbowY * 100],
+    shoulder: [hand.shoulderX * 100, hand.shoulderY * 100],
+  };
+}
+
+const between = (a: Point, b: Point, t: number): Point => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
+
+/** A bare arm out of the short sleeve of the scrubs. */
+export function paintBareArm(pen: Pen, hand: HandPicture, side: Side): void {
+  const cm = pen.in(scaling(0.01));
+  const { wrist, elbow, shoulder } = chain(hand);
+  const joint: Point = [shoulder[0] - signOf(side) * 1.6, shoulder[1] - 3];
+  cm.path(limb([[...joint, 5], [...between(joint, elbow, 0.5), 4.6], [...elbow, 4]], 3), { fill: SKIN_SHADE, line: SKIN_LINE });
+  cm.path(limb([[...elbow, 4], [...between(elbow, wrist, 0.35), 4.2], [...wrist, 2.6]], 3), { fill: SKIN_SHADE, line: SKIN_LINE });
+  cm.path(limb([[...joint, 7], [...between(joint, elbow, 0.55), 6.6]], 3, true), { fill: SCRUB_SLEEVE, line: '#3E5B59' });
+}
+
+/** The sleeve as far as the arm is in it, from the armhole down to its knit cuff before, at or behind the fingertips. */
+export function paintSleeveOnArm(pen: Pen, hand: HandPicture, arm: ArmDressPicture, markOf: MarkOf): void {
+  const cm = pen.in(scaling(0.01));
+  const { palm, wrist, elbow, shoulder } = chain(hand);
+  const inCm = arm.inM * 100;
+  const upper = inCm > HAND_CM + FORE_CM;
+  const top: WidePoint = upper ? [...elbow, 6.2] : [...between(wrist, elbow, Math.max(0, (inCm - HAND_CM) / FORE_CM)), 6.6];
+  const fore = limb([top, [...between(elbow, wrist, 0.6), 5.4], [...wrist, 4.8], [...palm, 5.2]], 3, true);
+  if (upper) cm.path(limb([[...between(elbow, shoulder, Math.min(1, (inCm - HAND_CM - FORE_CM) / UPPER_CM)), 8], [...elbow, 6.4]], 3, true), { fill: CLOTH_SHADE, line: GOWN_LINE });
+  cm.path(fore, { fill: CLOTH_SHADE, line: GOWN_LINE });
+  if (upper) cm.ellipse(elbow[0], elbow[1], 5.7, 5.7, { fill: CLOTH_SHADE });
+  paintMark(cm, fore, markOf(hand.surfaces.lowerSleeve));
+}
+
+/** A hand inside its sleeve: cloth over the fist, the knit cuff at its end. Fingers that are past it are drawn before. */
+export function paintClothOverHand(pen: Pen, hand: HandPicture, arm: ArmDressPicture, marks: { readonly cloth: SurfaceMark; readonly knit: SurfaceMark }, line: string): void {
+  const mm = pen.in([hand.c / 1000, hand.s / 1000, -hand.s / 1000, hand.c / 1000, hand.x, hand.y]);
+  const end = 85 + Math.min(HANGS_CM * 10, Math.max(-85, arm.toCuffM * 1000)) - arm.advanceM * 1000;
+  const knit = end - KNIT_CM * 10;
+  const cloth = limb([[-98, 0, 40], [Math.min(-20, knit - 10), 0, 46], [Math.max(-60, knit), 0, 40]], 3, true);
+  mm.path(cloth, { fill: CLOTH_SHADE, line });
+  mm.path(`M-80 22C-60 10 -40 4 -30 -14M-40 34C-20 24 -8 8 ${Math.max(-40, knit - 14)} -4`, { line: GOWN_LINE, weight: 'h', alpha: 0.6 });
+  paintMark(mm, cloth, marks.cloth);
+  const half = arm.toCuffM > 0.01 && arm.advanceM === 0 ? 30 : 32;
+  const cuff = polygon([[knit, -38], [end, -half], [end, half], [knit, 38]]);
+  mm.path(cuff, { fill: KNIT, line: KNIT_LINE });
+  for (let k = -3; k <= 3; k++) mm.path(`M${knit + 1} ${k * 10.4}L${end - 1} ${k * 8.6}`, { line: KNIT_LINE, weight: 'h', alpha: 0.8 });
+  paintMark(mm, cuff, marks.knit);
+}

@@ -1,0 +1,39 @@
+import type { Side } from '../../../core/base/side.ts';
+import type { Frame } from '../frame.ts';
+import { handFrame } from '../hand/handFrame.ts';
+import { NO_MARKS, paintHand } from '../hand/paintHand.ts';
+import { paintItem } from '../items/paintItem.ts';
+import { ACCENT, GOWN_LINE } from '../palette.ts';
+import { shift } from '../pen/affine.ts';
+import { paintClothOverHand } from './arm.ts';
+
+/** Length of hand that goes into a glove, in millimetres, and a hand that is this far out of its cuff shows (m). */
+const IN_GLOVE_MM = 160;
+const SHOWS_M = 0;
+
+/** A hand while gown and gloves are put on: bare, under the cloth of its sleeve, or on its way into a glove. */
+export function paintDressingHand(frame: Frame, side: Side): void {
+  const { picture, pen, markOf, activeHand, nowMs, motion } = frame;
+  const hand = picture.hands[side];
+  const arm = picture.gown!.arms[side];
+  const { shape, place } = handFrame(frame, side);
+  const held = picture.items.find((item) => item.heldBy === side && !item.gone);
+  const active = motion[side].active(activeHand === side, nowMs);
+  const inMm = pen.in(place);
+  const item = (): void => {
+    if (held) paintItem(pen, held, markOf);
+  };
+  const bare = arm.inM <= 0;
+  const shows = bare || arm.toCuffM < SHOWS_M;
+  if (shows && arm.glove !== 'over') paintHand(inMm, { shape, skin: 'assistant', cuffDeg: 0, active, marks: NO_MARKS, tool: item });
+  if (bare) return;
+  const isLaid = arm.glove === 'laid';
+  if (!shows && !isLaid) item();
+  const marks = { cloth: markOf(hand.surfaces.palm), knit: markOf(arm.glove === 'over' ? undefined : hand.surfaces.fingers) };
+  paintClothOverHand(pen, hand, arm, marks, active > 0.5 ? ACCENT : GOWN_LINE);
+  if (isLaid) item();
+  if (arm.glove !== 'over') return;
+  // The glove is over the end of the sleeve, its fingers still before the hand.
+  const glove = { fingers: markOf(hand.surfaces.fingers), palm: markOf(hand.surfaces.palm), back: markOf(hand.surfaces.back), cuff: markOf(hand.surfaces.cuff) };
+  paintHand(inMm.in(shift(IN_GLOVE_MM - arm.advanceM * 1000, 0)), { shape, skin: 'glove', cuffDeg: 0, active, marks: glove });
+}
