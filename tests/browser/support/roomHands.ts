@@ -53,6 +53,11 @@ export abstract class RoomHands {
     await this.gripUntil(side, id);
   }
 
+  /** Closes the hand on what its fingers reach, which must be that. */
+  async take(side: Side, holds: string): Promise<void> {
+    await this.gripUntil(side, holds);
+  }
+
   /** Lets go of what the hand holds. */
   async drop(side: Side): Promise<void> {
     await this.gripUntil(side, null);

@@ -6,8 +6,7 @@ import { GOWN_LINKS } from './gownFacts.ts';
 
 /** Where the cloth waits while it is folded: out of the room. */
 const AWAY_Y = -6;
-/** A gown is folded like a fan: how far each fold lies beside and under the one before (m). */
-const FOLD_M = 0.004;
+/** A gown is folded like a fan, each link to and fro: how far each fold lies under the one before (m). */
 const LAYER_M = 0.002;
 /** How fast a shoulder of the gown comes to where it is held (m per step of 1/120 s). */
 const FOLLOW_M = 0.03;
@@ -31,11 +30,13 @@ export class GownCloth {
 
   /** Lets the folded cloth go at (x, y): from there its folds fall open. */
   open(x: number, y: number): void {
-    const { world, gown } = this.scene;
+    const { world, gown, scenario } = this.scene;
+    const link = scenario.gown.lengthM / GOWN_LINKS;
+    const across = Math.sqrt(link * link - LAYER_M * LAYER_M);
     for (const side of SIDES) {
       const strand = gown!.edges[side];
       const start = world.strandStart(strand);
-      world.placeStrand(strand, Array.from({ length: GOWN_LINKS + 1 }, (_, k): Point => [x + (k % 2 === 0 ? 0 : FOLD_M), y - LAYER_M * k]));
+      world.placeStrand(strand, Array.from({ length: GOWN_LINKS + 1 }, (_, k): Point => [x + (k % 2 === 0 ? 0 : signOf(side) * across), y - LAYER_M * k]));
       for (let k = 1; k <= GOWN_LINKS; k++) world.unpinNode(start + k);
     }
     this.isOut = true;
