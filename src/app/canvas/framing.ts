@@ -30,10 +30,13 @@ export function frameOf(framing: Framing, scenario: Scenario | null): Frame {
   return { ...work, left: Math.min(work.left, machine - MACHINE_HALF_M - BESIDE_M), right: Math.max(work.right, machine + MACHINE_HALF_M + BESIDE_M) };
 }
 
-/** While a gown is put on: from its table to what stands on the other side, floor and raised hands; farther out the whole room. */
-function gowning({ gown }: Scenario, framing: Framing): Frame {
-  if (framing !== 'field' && framing !== 'work') return ROOM;
-  const edge = gown.table.xM + (Math.sign(gown.table.xM - gown.standXM) * gown.table.widthM) / 2;
-  const across = gown.standXM + (gown.standXM - edge) * 0.9;
-  return { left: Math.min(edge, across) - BESIDE_M, right: Math.max(edge, across) + BESIDE_M, bottom: -0.05, top: 2.05 };
+/** Hands reach over the outer edge of the gown table by so much, in metres. */
+const BEYOND_TABLE_M = 0.2;
+
+/** While a gown is put on: from its table to beside the operator, farther out to the far rail; floor and raised hands both. */
+function gowning({ gown, room }: Scenario, framing: Framing): Frame {
+  const sign = Math.sign(gown.table.xM - gown.standXM);
+  const edge = gown.table.xM + sign * (gown.table.widthM / 2 + BEYOND_TABLE_M);
+  const other = framing === 'field' || framing === 'work' ? gown.standXM + (gown.standXM - edge) * 0.8 : -sign * (room.rails.xM + BESIDE_M);
+  return { left: Math.min(edge, other), right: Math.max(edge, other), bottom: -0.05, top: 2.05 };
 }

@@ -15,7 +15,7 @@ export const LOCAL_DIFFERENCES: readonly LocalDifference[] = [
   { setting: 'Eye protection', seen: 'asked for by the ASA in 2020; elsewhere optional; no part of the insertion bundle', here: { waitsFor: 'setUp' } },
   { setting: 'What the assistant wears', seen: 'cap and mask; everything if within the field; gloves', here: { waitsFor: 'setUp' } },
   { setting: 'Time for which an open field may stand', seen: 'no limit; 30 min; 1 to 2 h', here: { taken: 'No limit; a run is far shorter.' } },
-  { setting: 'Way of gloving', seen: 'closed; open; gloves first, with less on the sleeve in one study', here: { waitsFor: 'gown' } },
+  { setting: 'Way of gloving', seen: 'closed; open; gloves first, with less on the sleeve in one study', here: { taken: 'Closed; whoever cannot glove closed any more takes a new gown.' } },
   { setting: 'Double gloves; change after a time', seen: 'no or yes; never, after 60, 90 or 150 min', here: { taken: 'One pair; a run is shorter than any interval.' } },
   { setting: 'Skin preparation before or after gowning', seen: 'before, by the assistant; after, with a sterile applicator', here: { waitsFor: 'prepAndDrape' } },
   { setting: 'Strokes, applications and strength of the antiseptic', seen: '30 s on dry sites, 2 min on moist ones; once or twice; more than 0.5 % or 2 % chlorhexidine in alcohol', here: { waitsFor: 'prepAndDrape' } },
