@@ -3,8 +3,8 @@ import type { Side } from '../../core/base/side.ts';
 
 const SIDES: readonly Side[] = ['right', 'left'];
 const TURN_LIMIT_DEG = 120;
-/** Room in which a hand can be sent, in metres; a little more than any arm reaches. */
-const REACH = { xMin: -1.9, xMax: 1.9, yMin: 0.05, yMax: 2.2 };
+/** Room in which a hand can be sent, in metres: between the walls. */
+const REACH = { xMin: -2.2, xMax: 2.2, yMin: 0.05, yMax: 2.2 };
 
 interface Target {
   x: number;
