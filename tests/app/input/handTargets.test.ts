@@ -36,7 +36,7 @@ describe('targets of the hands', () => {
     targets.moveTo('left', 99, -99);
     targets.turnBy('left', 999);
     expect(targets.commandsFor(0)).toEqual([
-      { type: 'hand.move', hand: 'left', xMm: 1900, yMm: 50 },
+      { type: 'hand.move', hand: 'left', xMm: 2200, yMm: 50 },
       { type: 'hand.turn', hand: 'left', angleDeg: 120 },
     ]);
   });
