@@ -11,7 +11,9 @@ export function panelFace(live: LiveRun): string {
   const { progress, remedy } = run;
   const sides = SIDES.map((side) => {
     const held = run.heldWords(side);
-    return `${held.what}, ${held.state}, ${current.hands[side].pose}, ${hands.isClosed(side)}`;
+    const arm = current.gown?.arms[side];
+    const dress = arm ? `${arm.glove} ${arm.inM > 0} ${arm.toCuffM < 0}` : '';
+    return `${held.what}, ${held.state}, ${current.hands[side].pose}, ${hands.isClosed(side)} ${dress}`;
   });
   const touches = run.touchLines().map(({ words, spoils }) => `${words} ${spoils}`);
   const tasks = progress.tasks.filter(({ doneStep }) => doneStep !== null).length;

@@ -30,9 +30,12 @@ export function heldWords(room: Room, ledger: Ledger, side: Side): { what: strin
   const { hold } = room.hands[side];
   const spoiledParts = HAND_PARTS.filter((part) => ledger.isSpoiled(room.surfaces.upper[room.surfaces.slots.hand[side][part]]!));
   const broken = spoiledParts.length > 0;
-  const state = broken ? `${spoiledParts.join(', ')} became unsterile` : 'sterile';
+  const isBare = ledger.stateOf(room.surfaces.upper[room.surfaces.slots.hand[side].fingers]!) === 'unsterile';
+  const state = broken ? `${spoiledParts.join(', ')} became unsterile` : isBare ? 'bare' : 'sterile';
   if (!hold) return { what: 'empty', state, broken };
   if (hold.kind === 'node') return { what: hold.strand === 'cord' ? 'the cord' : 'the drape', state, broken };
+  if (hold.kind === 'gown') return { what: 'the shoulder of the gown', state, broken };
+  if (hold.kind === 'gloveCuff') return { what: 'the cuff of the glove', state, broken };
   const { slots, upper } = room.surfaces;
   const id = upper[hold.kind === 'thing' ? slots.thing[hold.thing]!.solid : hold.kind === 'rim' ? slots.pocket : slots.end]!;
   const spoiled = ledger.isSpoiled(id) || ledger.stateOf(id) === 'unsterile';

@@ -55,9 +55,11 @@ export function paintSleeveOnArm(pen: Pen, hand: HandPicture, arm: ArmDressPictu
   paintMark(cm, fore, markOf(hand.surfaces.lowerSleeve));
 }
 
-/** A hand inside its sleeve: cloth over the fist, the knit cuff at its end. Fingers that are past it are drawn before. */
-export function paintClothOverHand(pen: Pen, hand: HandPicture, arm: ArmDressPicture, marks: { readonly cloth: SurfaceMark; readonly knit: SurfaceMark }, line: string): void {
-  const mm = pen.in([hand.c / 1000, hand.s / 1000, -hand.s / 1000, hand.c / 1000, hand.x, hand.y]);
+/**
+ * A hand inside its sleeve: cloth over the fist, the knit cuff at its end. Fingers that are past it are drawn before. Millimetres
+ * from the middle of the palm, the fingers along +x.
+ */
+export function paintClothOverHand(mm: Pen, arm: ArmDressPicture, marks: { readonly cloth: SurfaceMark; readonly knit: SurfaceMark }, line: string): void {
   const end = 85 + Math.min(HANGS_CM * 10, Math.max(-85, arm.toCuffM * 1000)) - arm.advanceM * 1000;
   const knit = end - KNIT_CM * 10;
   const cloth = limb([[-98, 0, 40], [Math.min(-20, knit - 10), 0, 46], [Math.max(-60, knit), 0, 40]], 3, true);

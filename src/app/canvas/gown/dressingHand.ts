@@ -30,7 +30,7 @@ export function paintDressingHand(frame: Frame, side: Side): void {
   const isLaid = arm.glove === 'laid';
   if (!shows && !isLaid) item();
   const marks = { cloth: markOf(hand.surfaces.palm), knit: markOf(arm.glove === 'over' ? undefined : hand.surfaces.fingers) };
-  paintClothOverHand(pen, hand, arm, marks, active > 0.5 ? ACCENT : GOWN_LINE);
+  paintClothOverHand(pen.in([hand.c / 1000, hand.s / 1000, -hand.s / 1000, hand.c / 1000, hand.x, hand.y]), arm, marks, active > 0.5 ? ACCENT : GOWN_LINE);
   if (isLaid) item();
   if (arm.glove !== 'over') return;
   // The glove is over the end of the sleeve, its fingers still before the hand.

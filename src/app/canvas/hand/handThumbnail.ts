@@ -1,6 +1,7 @@
 import type { Side } from '../../../core/base/side.ts';
-import type { HandPose, ItemPicture, ProbeDress, RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
+import type { ArmDressPicture, HandPose, ItemPicture, ProbeDress, RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { marksOf } from '../art/marks.ts';
+import { paintClothOverHand } from '../gown/arm.ts';
 import { paintLooseBand } from '../items/band.ts';
 import { paintGelBottle } from '../items/gelBottle.ts';
 import { paintGlove, paintGownPacket, paintTieCard } from '../items/gownThings.ts';
@@ -8,6 +9,7 @@ import { paintProbe } from '../items/probe.ts';
 import { paintSheathRoll } from '../items/sheathRoll.ts';
 import { paintGauze, paintGelPacket } from '../items/softItems.ts';
 import { paintSyringe } from '../items/syringe.ts';
+import { ACCENT, GOWN_LINE } from '../palette.ts';
 import { compose, scaling, shift, turning } from '../pen/affine.ts';
 import { Pen } from '../pen/pen.ts';
 import { paintHand, type HandDrawing } from './paintHand.ts';
@@ -23,7 +25,12 @@ export interface ThumbnailLook {
   readonly marks: HandDrawing['marks'];
   readonly thingMark?: SurfaceMark;
   readonly active: boolean;
+  /** How far gown and glove are on that arm; null where they are on from the start. */
+  readonly arm?: ArmDressPicture | null;
 }
+
+/** The middle of the palm from the wrist (mm). */
+const PALM_MM = 95;
 
 /** The part of a hand and of what it holds that a card shows, in millimetres of the hand. */
 const SHOWN = { left: -78, top: -104, right: 212, bottom: 76 } as const;
@@ -51,7 +58,7 @@ export function drawHand(canvas: HTMLCanvasElement, picture: RoomPicture, side: 
   const width = canvas.clientWidth || canvas.width;
   const height = canvas.clientHeight || canvas.height;
   paintThumbnail(canvas, {
-    pose: hand.pose, side, holds: held?.kind ?? null, dress: held?.dress ?? null, active: look.active, thingMark: markOf(held?.surfaces[0]),
+    pose: hand.pose, side, holds: held?.kind ?? null, dress: held?.dress ?? null, active: look.active, arm: picture.gown?.arms[side] ?? null, thingMark: markOf(held?.surfaces[0]),
     marks: { fingers: markOf(fingers), palm: markOf(palm), back: markOf(back), cuff: markOf(cuff) },
   }, width, height, density);
 }
@@ -65,8 +72,15 @@ function paintThumbnail(canvas: HTMLCanvasElement, look: ThumbnailLook, width: n
   // The frame is in millimetres; line weights are those of the room seen at this size.
   const pen = Pen.over(canvas.getContext('2d')!, compose(frame, scaling(1000)), density).in(scaling(0.001)).weighted(0.8);
   const shape = HAND_SHAPES[look.pose];
+  const { arm = null } = look;
+  const isSleeved = arm !== null && arm.inM > 0 && arm.toCuffM >= 0 && arm.glove !== 'on';
+  if (isSleeved) {
+    if (look.holds !== null) paintTool(pen, look, shape.grip);
+    paintClothOverHand(pen.in(shift(PALM_MM, 0)), arm, { cloth: look.marks.palm, knit: look.marks.fingers }, look.active ? ACCENT : GOWN_LINE);
+    return;
+  }
   paintHand(pen, {
-    shape, skin: 'glove', cuffDeg: 0, active: look.active ? 1 : 0, marks: look.marks,
+    shape, skin: arm !== null && arm.glove !== 'on' ? 'assistant' : 'glove', cuffDeg: 0, active: look.active ? 1 : 0, marks: look.marks,
     ...(look.holds === null ? {} : { tool: () => paintTool(pen, look, shape.grip) }),
   });
 }
