@@ -32,7 +32,7 @@ export interface FieldObservation {
 /** How the sheath is: lying folded, held folded, opened in a hand, on the probe. */
 export type SheathState = 'lying' | 'held' | 'open' | 'on';
 
-/** What can be seen of loading the probe into its sheath at the end of a step. Lengths in metres, gel in millilitres. */
+/** What can be seen of the sheath and its probe at the end of a step. Lengths in metres, gel in millilitres. */
 export interface SheathObservation {
   readonly step: number;
   readonly sheath: SheathState;
@@ -65,11 +65,17 @@ export interface SheathObservation {
   readonly torn: boolean;
 }
 
+/** What can be seen of loading the probe into its sheath. */
+export interface LoadingObservation extends SheathObservation {
+  /** Ids of what lies off the field. */
+  readonly dropped: readonly string[];
+}
+
 /** What can be seen of all stations of a run. */
 export interface Observation {
   readonly field: FieldObservation;
   /** Null where no sheath is loaded in the run. */
-  readonly sheath: SheathObservation | null;
+  readonly sheath: LoadingObservation | null;
 }
 
 export const SHEATH_TASKS = ['gelInside', 'probeTaken', 'covered', 'airOut', 'banded', 'laidDown'] as const;

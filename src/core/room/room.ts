@@ -122,7 +122,8 @@ export class Room {
     this.stepRemedies();
     this.handling.step(step, { shapes: this.touches.shapes, hands: this.hands, offField: this.touches.offField(), gone: away, drift: this.drift.farthest });
     const field = this.work.observe(step, this.hands, site, this.gone, this.touches.offField(), this.carriedOff, this.sheath);
-    const observation = { field, sheath: this.sheath?.observe(step, this.assistant.hasProbe, field.probe.lyingOnField) ?? null };
+    const sheath = this.sheath && { ...this.sheath.observe(step, this.assistant.hasProbe, field.probe.lyingOnField), dropped: field.dropped };
+    const observation = { field, sheath };
     const facts = this.facts;
     this.facts = [];
     return { facts, cues, observation };
