@@ -6,6 +6,7 @@ import { REQUEST_KEYS, type RequestKey } from '../input/keyMap.ts';
 const THERE: Readonly<Record<NonNullable<RequestKey['needs']>, (scenario: Scenario) => boolean>> = {
   sheath: loadsSheath,
   packets: ({ items }) => items.some(({ spare }) => spare),
+  bed: ({ room }) => room.bed.adjustable,
 };
 
 /** What the assistant can be asked for in a run of the scenario. */

@@ -16,6 +16,8 @@ const KNOWN: readonly (readonly [readonly string[], Spoken])[] = [
   [['lower it', 'lower the probe', 'lower', 'let it down', 'down'], { type: 'ask', request: 'lower' }],
   [['pull the tail', 'pull the end', 'pull the sheath', 'tail', 'pull'], { type: 'ask', request: 'pullTail' }],
   [['open a packet', 'open another packet', 'packet', 'open'], { type: 'ask', request: 'openPacket' }],
+  [['raise the bed', 'bed up', 'bed higher', 'higher', 'raise'], { type: 'ask', request: 'bedUp' }],
+  [['lower the bed', 'bed down', 'bed lower'], { type: 'ask', request: 'bedDown' }],
   [['thank you, i stop', 'thank you', 'thanks', 'i stop', 'you are right', 'well spotted'], { type: 'answer', how: 'stop' }],
   [['it is fine', 'its fine', 'it’s fine', "it's fine", 'fine', 'never mind', 'ok', 'no problem'], { type: 'answer', how: 'fine' }],
 ];
@@ -32,6 +34,8 @@ const EXAMPLES: Readonly<Record<RequestId, string>> = {
   lower: 'lower it',
   pullTail: 'pull the tail',
   openPacket: 'open a packet',
+  bedUp: 'raise the bed',
+  bedDown: 'lower the bed',
 };
 
 /** Examples for whoever was not understood, of what can be asked for in a run of the scenario. */

@@ -55,6 +55,8 @@ export const REQUEST_WORDS: Readonly<Record<RequestId, string>> = {
   lower: 'Lower it',
   pullTail: 'Pull the tail',
   openPacket: 'Open a packet',
+  bedUp: 'Raise the bed',
+  bedDown: 'Lower the bed',
 };
 
 /** Requests as advice. */
@@ -69,6 +71,8 @@ export const REQUEST_ADVICE: Readonly<Record<RequestId, string>> = {
   lower: 'ask the assistant to lower the probe',
   pullTail: 'ask the assistant to pull the tail of the sheath',
   openPacket: 'ask the assistant to open a packet',
+  bedUp: 'ask the assistant to raise the bed',
+  bedDown: 'ask the assistant to lower the bed',
 };
 
 /** Answers to an assistant who speaks up, as on their buttons. */

@@ -34,7 +34,7 @@ export function labelPlaces(picture: RoomPicture): LabelPlace[] {
     const k = Math.round(pocket.x.length * 0.64);
     add('sheath', pocket.x[k]!, pocket.y[k]!, [[60, 40, 'left'], [60, -10, 'left'], [60, 80, 'left'], [-150, 40, 'right'], [-150, 90, 'right']]);
   }
-  add('rail', -room.rails.xM, room.bed.mattressTopM + 0.04, LEFT, RIGHT);
+  add('rail', -room.rails.xM, room.bed.mattressTopM + picture.bedUpM + 0.04, LEFT, RIGHT);
   add('pole', room.pole.xM, Math.min(room.pole.topM - 0.1, 1.8), RIGHT);
   add('kit table', room.kitTable.xM, room.kitTable.topM - 0.1, [[0, 70, 'centre']], ABOVE);
   add('bin', room.bin.xM, room.bin.rimM, ABOVE);

@@ -5,6 +5,7 @@ export const REPLIES = {
   probeComes: '“I have the probe already.”',
   nothingToLower: '“There is nothing that I could lower.”',
   noTail: '“There is no end of a sheath that I could take.”',
+  bedEnd: '“The bed goes no farther.”',
   noSpare: '“I have no other packet.”',
   nothingToTake: '“I see nothing that I could take away.”',
 } as const;
