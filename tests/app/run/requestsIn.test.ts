@@ -9,6 +9,7 @@ import { commandSchema } from '../../../src/core/commands/command.ts';
 import { LOADING, scenarioWith } from '../support/scenario.ts';
 
 const ALWAYS = ['takeCord', 'giveSlack', 'letGo', 'stop', 'wipeFace', 'takeAway'];
+const ADJUSTABLE = scenarioWith({ room: { bed: { adjustable: true } } });
 const names = (scenario: Parameters<typeof requestsIn>[0]): string[] => requestsIn(scenario).map(({ request }) => request);
 
 describe('Requests on offer', () => {
@@ -29,6 +30,11 @@ describe('Requests on offer', () => {
     expect(names(spare)).toEqual([...ALWAYS, 'openPacket']);
   });
 
+  it('are for the bed where it goes up and down', () => {
+    expect(names(ADJUSTABLE)).toEqual([...ALWAYS, 'bedUp', 'bedDown']);
+    expect(canBeAsked('bedUp', scenarioWith())).toBe(false);
+  });
+
   it('have a key each that nothing else has, words, and a command', () => {
     expect(new Set(REQUEST_KEYS.map(({ code }) => code)).size).toBe(REQUEST_KEYS.length);
     expect(new Set(REQUEST_KEYS.map(({ cap }) => cap)).size).toBe(REQUEST_KEYS.length);
@@ -39,7 +45,7 @@ describe('Requests on offer', () => {
     }
   });
 
-  it.each([['KeyC', 'bringProbe'], ['KeyZ', 'lower'], ['Comma', 'pullTail'], ['Period', 'openPacket']])('lie on %s: %s', (code, request) => {
+  it.each([['KeyC', 'bringProbe'], ['KeyZ', 'lower'], ['Comma', 'pullTail'], ['Period', 'openPacket'], ['PageUp', 'bedUp'], ['PageDown', 'bedDown']])('lie on %s: %s', (code, request) => {
     expect(keyMeaning(code, '')).toEqual({ kind: 'ask', request });
   });
 
@@ -57,7 +63,7 @@ describe('Requests on offer', () => {
 });
 
 describe('What the assistant is at', () => {
-  it.each(['bringingProbe', 'overMouth', 'lowering', 'supportingCord', 'pullingTail', 'openingPacket'] as const)('%s is one sentence', (doing) => {
+  it.each(['bringingProbe', 'overMouth', 'lowering', 'supportingCord', 'pullingTail', 'openingPacket', 'movingBed'] as const)('%s is one sentence', (doing) => {
     expect(assistantInWords({ doing })).toMatch(/^The assistant [a-z ]+\.$/);
   });
 });
