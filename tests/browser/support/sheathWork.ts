@@ -93,6 +93,7 @@ export class SheathWork {
 
   async lower(): Promise<void> {
     await this.ask('lower');
+    await this.whenAssistant('lowering');
     await this.until('the probe at the closed end', async () => (await this.room.assistantDoes()) !== 'lowering');
   }
 
@@ -118,6 +119,7 @@ export class SheathWork {
 
   async tail(): Promise<void> {
     await this.ask('pullTail');
+    await this.whenAssistant('pullingTail');
     await this.done('covered');
     await this.until('the end left alone', async () => (await this.room.assistantDoes()) !== 'pullingTail');
   }
