@@ -17,8 +17,9 @@ const LOOK_STEPS = 24;
 /** Longest that anything is waited for, in steps. */
 const MOST_STEPS = 2400;
 
+export type Request = 'bringProbe' | 'lower' | 'letGo' | 'pullTail';
 /** How the assistant is asked: by a button of the panel or by a key. */
-export type Ask = (request: 'bringProbe' | 'lower' | 'letGo' | 'pullTail') => Promise<void>;
+export type Ask = (request: Request) => Promise<void>;
 
 /** Loading the probe as a careful operator does, kit table on the right: the right hand holds the mouth, the left does the rest. */
 export class SheathWork {
@@ -68,7 +69,7 @@ export class SheathWork {
   }
 
   /** The empty packet laid down while the gel runs to the closed end. */
-  async afterGel(): Promise<void> {
+  async layPacket(): Promise<void> {
     const { hands } = this;
     await hands.palmTo('left', 0.33, 1.36);
     await this.done('gelInside');
