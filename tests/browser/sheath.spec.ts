@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { expectAccessible } from './support/accessible.ts';
 import { MouseHands } from './support/mouseHands.ts';
 import { replaySaved } from './support/replaySaved.ts';
 import { RoomPage } from './support/roomPage.ts';
@@ -44,4 +45,30 @@ test.describe('by touch', () => {
     const panel = page.getByRole('region', { name: 'Ask the assistant' });
     await load(room, new SheathWork(room, hands, (request) => hands.tap(panel.getByRole('button', { name: BUTTONS[request] }))), 'sheath-touch');
   });
+});
+
+test('the page of a loading is accessible, and keys alone reach every request of it', async ({ page }) => {
+  const room = await new RoomPage(page).start('Sheathing the probe', 'shown');
+  await expectAccessible(page);
+  await page.locator('.room').focus();
+  await page.keyboard.press('Escape');
+  const names: string[] = [];
+  const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
+  for (let k = 0; k < 40 && !names.includes('Take this away T'); k++) {
+    await page.keyboard.press('Tab');
+    names.push(await focused());
+  }
+  expect(names.slice(-9)).toEqual(['Bring the probe C', 'Lower it Z', 'Pull the tail ,', 'Hold the cord 7', 'Give slack G', 'Let go V', 'Stop X', 'Wipe my face 8', 'Take this away T']);
+  for (let k = 0; k < 8; k++) await page.keyboard.press('Shift+Tab');
+  expect(await focused()).toBe('Bring the probe C');
+  await page.keyboard.press('Enter');
+  await room.advance(120);
+  expect(await room.assistantDoes()).toBe('bringingProbe');
+  await expectAccessible(page);
+
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.room')).toBeFocused();
+  await page.keyboard.press('KeyX');
+  await room.advance(120);
+  expect(await room.assistantDoes()).toBe('stopped');
 });
