@@ -63,7 +63,7 @@ test('the page of a loading is accessible, and keys alone reach every request of
   expect(await focused()).toBe('Bring the probe C');
   await page.keyboard.press('Enter');
   await room.advance(120);
-  expect(await room.assistantDoes()).toBe('bringingProbe');
+  expect(await room.assistantDoes()).toBe('coming');
   await expectAccessible(page);
 
   await page.keyboard.press('Escape');

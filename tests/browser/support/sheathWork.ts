@@ -128,7 +128,8 @@ export class SheathWork {
   /** A band from the field round the film, so far from the face in metres. */
   async band(id: string, alongM: number): Promise<void> {
     const { hands } = this;
-    await hands.turn('right', -40);
+    // Steeply from above: the bands lie where the sheet begins to rise to its edge.
+    await hands.turn('right', -60);
     await hands.pick('right', id);
     await hands.palmTo('right', -0.15, 1.25);
     await hands.turn('right', -10);
