@@ -1,4 +1,5 @@
 import { SIDES } from '../../core/base/side.ts';
+import { heldLook } from './heldLook.ts';
 import { openChallenge } from './openChallenge.ts';
 import type { LiveRun } from './LiveRun.ts';
 
@@ -11,7 +12,7 @@ export function panelFace(live: LiveRun): string {
   const { progress, remedy } = run;
   const sides = SIDES.map((side) => {
     const held = run.heldWords(side);
-    return `${held.what}, ${held.state}, ${current.hands[side].pose}, ${hands.isClosed(side)}`;
+    return `${held.what}, ${held.state}, ${heldLook(current, side)}, ${hands.isClosed(side)}`;
   });
   const touches = run.touchLines().map(({ words, spoils }) => `${words} ${spoils}`);
   const tasks = progress.tasks.filter(({ doneStep }) => doneStep !== null).length;

@@ -17,17 +17,17 @@ describe('Requests on offer', () => {
     expect(names(scenarioWith())).toEqual(ALWAYS);
   });
 
-  it('while a probe is sheathed are those for probe and sheath as well, in a run through both stations too', () => {
+  it('while a probe is sheathed are those for probe and sheath first, in a run through both stations too', () => {
     const { items } = LOADING;
     const closed = { ...LOADING, items: items.filter(({ spare }) => !spare) };
-    expect(names(closed)).toEqual([...ALWAYS, 'bringProbe', 'lower', 'pullTail']);
-    expect(names({ ...closed, followedBy: ['field'] })).toEqual([...ALWAYS, 'bringProbe', 'lower', 'pullTail']);
+    expect(names(closed)).toEqual(['bringProbe', 'lower', 'pullTail', ...ALWAYS]);
+    expect(names({ ...closed, followedBy: ['field'] })).toEqual(['bringProbe', 'lower', 'pullTail', ...ALWAYS]);
   });
 
   it('are a packet more where some are still closed', () => {
-    expect(names(LOADING)).toEqual([...ALWAYS, 'bringProbe', 'lower', 'pullTail', 'openPacket']);
+    expect(names(LOADING)).toEqual(['bringProbe', 'lower', 'pullTail', 'openPacket', ...ALWAYS]);
     const spare = scenarioWith({ items: [{ id: 'spareGel', kind: 'gelPacket', xM: -1, spare: true }] });
-    expect(names(spare)).toEqual([...ALWAYS, 'openPacket']);
+    expect(names(spare)).toEqual(['openPacket', ...ALWAYS]);
   });
 
   it('are for the bed where it goes up and down', () => {
