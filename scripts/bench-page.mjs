@@ -3,7 +3,7 @@
  * Measures the built page in headless Chromium with the processor slowed four times: time to the first picture of the start page and
  * of the room, frames per second of the page and of the painted room while a hand moves, and script loaded up to each of them (gzip,
  * kB). The browser slows the page's thread alone: workers (the painter, the room that settles ahead) run at full speed.
- * Usage: npm run build && npm run bench:page [-- --json] [-- --runs 3] [-- --dir dist]. The best of the runs is quoted: whatever else
+ * Usage: npm run build && npm run bench:page [-- --json] [-- --runs 3] [-- --dir dist] [-- --scenario sheath-short]. The best of the runs is quoted: whatever else
  * the machine does only makes it worse. Quote figures with the machine.
  */
 import { execFileSync, spawn } from 'node:child_process';
@@ -16,7 +16,7 @@ const MOVE_S = 8;
 /** How long somebody reads the start page before pressing Start. */
 const READ_MS = 5000;
 
-const { values } = parseArgs({ options: { json: { type: 'boolean' }, runs: { type: 'string', default: '1' }, dir: { type: 'string', default: 'dist' } } });
+const { values } = parseArgs({ options: { json: { type: 'boolean' }, runs: { type: 'string', default: '1' }, dir: { type: 'string', default: 'dist' }, scenario: { type: 'string' } } });
 const port = execFileSync(process.execPath, ['scripts/free-port.mjs'], { encoding: 'utf8' }).trim();
 const chromePath = execFileSync(process.execPath, ['scripts/ensure-browser.mjs'], { encoding: 'utf8' }).trim();
 const server = spawn(process.execPath, ['scripts/serve.mjs', '--strict', '--port', port, '--dir', values.dir], { stdio: ['ignore', 'pipe', 'inherit'] });
@@ -57,7 +57,7 @@ async function openPage() {
   });
   const devTools = await context.newCDPSession(page);
   await devTools.send('Emulation.setCPUThrottlingRate', { rate: SLOWDOWN });
-  await page.goto(`http://127.0.0.1:${port}/?test&renderer=canvas`);
+  await page.goto(`http://127.0.0.1:${port}/?test&renderer=canvas${values.scenario ? `&scenario=${values.scenario}` : ''}`);
   await page.getByRole('button', { name: /^Start/ }).waitFor();
   return { page, context, script };
 }

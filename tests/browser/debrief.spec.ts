@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { gunzipSync } from 'node:zlib';
@@ -14,6 +13,7 @@ import { runFileErrorWords } from '../../src/core/recording/runFileError.ts';
 import { readRunFile } from '../../src/core/recording/readRunFile.ts';
 import { Run } from '../../src/core/run/run.ts';
 import { followRows } from '../../src/app/debrief/follow/followRows.ts';
+import { expectAccessible } from './support/accessible.ts';
 import { MouseHands } from './support/mouseHands.ts';
 import { RoomPage } from './support/roomPage.ts';
 
@@ -60,11 +60,6 @@ async function playedAgain(page: Page): Promise<RunLog> {
 
 const slider = (page: Page): Locator => page.getByRole('slider', { name: 'Time in the run' });
 const stepOf = async (page: Page): Promise<number> => Number(await slider(page).getAttribute('aria-valuenow'));
-
-const expectAccessible = async (page: Page): Promise<void> => {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
-};
 
 /** Middle of the lanes of the timeline at a step, on the screen; the lanes begin and end where its first thin line does. */
 async function onTimeline(page: Page, share: number): Promise<{ x: number; y: number }> {

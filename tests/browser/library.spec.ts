@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { strFromU8, unzipSync } from 'fflate';
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -7,6 +6,7 @@ import { checksumOf } from '../../src/core/recording/checksum.ts';
 import { writeRunFile } from '../../src/core/recording/writeRunFile.ts';
 import { finishedRun } from '../core/recording/support/sampleRun.ts';
 import { withBreaks } from '../storage/support/withBreaks.ts';
+import { expectAccessible } from './support/accessible.ts';
 import { RoomPage } from './support/roomPage.ts';
 
 const faults: string[] = [];
@@ -18,11 +18,6 @@ test.beforeEach(({ page }) => {
 });
 
 test.afterEach(() => expect(faults).toEqual([]));
-
-const expectAccessible = async (page: Page): Promise<void> => {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
-};
 
 /** Plays a scenario for two seconds and ends it. */
 async function playRun(page: Page, title: string): Promise<void> {

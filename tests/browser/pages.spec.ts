@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import type { TrainerHook } from '../../src/app/run/testHook.ts';
+import { expectAccessible } from './support/accessible.ts';
 
 const START = '?test&renderer=canvas';
 /** Chunks that only a room needs. */
@@ -36,12 +36,6 @@ async function endRun(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'End and see the report' }).click();
   await expect(page.getByRole('heading', { name: 'Report' })).toBeVisible();
 }
-
-/** Legacy mode opens no second page, which would hide this one and thereby pause the run. */
-const expectAccessible = async (page: Page): Promise<void> => {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
-};
 
 test('the start page says what this is and is not, and is painted before any drawing library is asked for', async ({ page }) => {
   await page.goto(START);

@@ -1,14 +1,9 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { REMEDY_TABLE } from '../../src/core/ledger/rules/remedyTable.ts';
 import { RULE_BOOK } from '../../src/core/ledger/rules/ruleBook.ts';
+import { expectAccessible } from './support/accessible.ts';
 
 const START = '?test&renderer=canvas';
-
-const expectAccessible = async (page: Page): Promise<void> => {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
-};
 
 async function openRules(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Rules, remedies and local policy' }).click();

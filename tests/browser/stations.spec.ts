@@ -50,3 +50,13 @@ test('a run on the field has no requests for a sheath, by button or by key', asy
   const asked = await page.evaluate(() => (window as unknown as { trainer: { commandsSoFar(): { command: { type: string } }[] } }).trainer.commandsSoFar().filter(({ command }) => command.type === 'ask').length);
   expect(asked).toBe(0);
 });
+
+test('the bed goes up by key, with the patient, where it can be moved', async ({ page }) => {
+  const room = await new RoomPage(page).start('Sheathing the probe');
+  for (const name of [/^Raise the bed/, /^Lower the bed/]) await expect(page.getByRole('button', { name })).toBeVisible();
+  const before = await room.site();
+  await page.locator('.room').focus();
+  await page.keyboard.press('PageUp');
+  await room.advance(1200);
+  expect((await room.site()).y - before.y).toBeCloseTo(0.05, 3);
+});

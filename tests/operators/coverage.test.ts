@@ -27,7 +27,7 @@ const COVERED: Readonly<Record<string, readonly string[]>> = {
   'loading: the bare probe against what is sterile': ['glove-on-bare-probe', 'sleeve-on-bare-probe', 'sheath-on-bare-probe', 'bare-probe-on-field'],
   'loading: bare cord against the outside of the sheath': ['sheath-on-bare-cord'],
   'loading: the sheath held too low, or torn': ['sheath-below-field', 'sheath-torn'],
-  'loading: gel that is not sterile': ['glove-on-unsterile-item', 'unsterile-gel'],
+  'loading: gel that is not sterile': ['glove-on-unsterile-item', 'unsterile-item-on-field', 'unsterile-gel'],
   'against mask or face': ['hand-on-face', 'item-on-face', 'sheath-on-face'],
   'a hand too low, or out of sight': ['hand-below-field', 'hand-out-of-sight'],
   'elbow and upper sleeve': ['sleeve-on-machine', 'body-on-field'],
@@ -67,7 +67,6 @@ const NOT_PLAYED: Readonly<Record<string, string>> = {
   'glove-on-underside': OTHERS_FIRST, 'sleeve-on-underside': IN_DEPTH, 'sheath-on-underside': OTHERS_FIRST, 'item-on-underside': OTHERS_FIRST,
   'unsterile-thing-touched': NEVER_WAS,
   'item-on-bare-probe': IN_DEPTH, 'sleeve-on-unsterile-item': IN_DEPTH, 'sheath-on-unsterile-item': IN_DEPTH, 'item-on-unsterile-item': IN_DEPTH,
-  'unsterile-item-on-field': 'the glove that carries it there is spoiled first',
 };
 
 /** Rules that a run breaks, or that made a break of it worse at the site. */
@@ -86,8 +85,8 @@ describe('Scripted breaks', () => {
   it('all but a few rules that are played are played alone', () => {
     const pure = rulesOf(RUNS.filter(isPure));
     // Laying down bare cord brings sheathed cord that hung below along; unprepared skin must first be bared. A bottle
-    // is taken before its gel gets into a sheath; and a bare probe that falls, and its cord, meet more than one thing on their way.
-    expect([...rulesOf(RUNS)].filter((rule) => !pure.has(rule))).toEqual(['glove-on-skin', 'cord-on-field', 'unsterile-gel', 'sheath-on-bare-cord', 'sleeve-on-bare-probe', 'bare-probe-on-field']);
+    // is taken before it gets on to the field or its gel into a sheath; and a bare probe that falls, and its cord, meet more than one thing on their way.
+    expect([...rulesOf(RUNS)].filter((rule) => !pure.has(rule))).toEqual(['glove-on-skin', 'cord-on-field', 'unsterile-item-on-field', 'unsterile-gel', 'sheath-on-bare-cord', 'sleeve-on-bare-probe', 'bare-probe-on-field']);
   });
 
   it('of each rule of the book there is a run, or a reason why not', () => {

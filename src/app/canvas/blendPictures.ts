@@ -15,6 +15,7 @@ export function blendPictures(previous: RoomPicture, current: RoomPicture, t: nu
     assistant: blendAssistant(previous.assistant, current.assistant, t),
     strands: current.strands.map((strand, i) => blendStrand(previous.strands[i], strand, t)),
     items: current.items.map((item, i) => blendItem(previous.items[i], item, t)),
+    bedUpM: mix(previous.bedUpM, current.bedUpM, t),
     patientOutline: blendOutline(previous.patientOutline, current.patientOutline, t),
     skinX: blendRow(previous.skinX, current.skinX, t),
     skinY: blendRow(previous.skinY, current.skinY, t),

@@ -1,4 +1,5 @@
 import type { Scenario } from '../../core/scenario/schema.ts';
+import { loadsSheath } from '../../core/scenario/station.ts';
 
 /** What a framing must show at least, in metres. */
 export interface Frame {
@@ -8,27 +9,46 @@ export interface Frame {
   readonly top: number;
 }
 
-/** `field` is the working field with both rails, `work` also the kit table and the bin, `reach` goes on to the machine, `room` is everything. */
+/**
+ * `field` is the working field with both rails, `work` also the kit table and the bin, `reach` goes on to the machine, `room` is everything.
+ * Where a probe is to be sheathed, the field reaches up to the probe that hangs over it, and the work goes from the kit table to the
+ * assistant beside the machine.
+ */
 export type Framing = 'field' | 'work' | 'reach' | 'room';
 
 const ROOM: Frame = { left: -2.02, right: 2.02, bottom: -0.08, top: 2.2 };
 /** Space beside the things that a framing is about, and half the width of the machine, in metres. */
 const BESIDE_M = 0.06;
 const MACHINE_HALF_M = 0.22;
+/** How much is seen of the assistant to either side, head and chest, and how high the hand is with a probe that hangs over the mouth of a sheath (m). */
+const PERSON_HALF_M = 0.14;
+const HANGING_TOP_M = 1.94;
 
 /** Part of the room that a framing shows, from where the scenario puts things; before a room is known, the default places. */
 export function frameOf(framing: Framing, scenario: Scenario | null): Frame {
   if (framing === 'room') return ROOM;
   if (scenario?.station === 'gown') return gowning(scenario, framing);
   const rail = (scenario?.room.rails.xM ?? 0.49) + 0.11;
-  if (framing === 'field') return { left: -rail, right: rail, bottom: 0.8, top: 1.52 };
+  const loads = scenario !== null && loadsSheath(scenario);
+  if (framing === 'field') return { left: -rail, right: rail, bottom: 0.8, top: loads ? HANGING_TOP_M : 1.52 };
   const { xM, widthM } = scenario?.room.bin ?? { xM: -1.5, widthM: 0.34 };
   const binEdge = xM < 0 ? xM - widthM / 2 - BESIDE_M : xM + widthM / 2 + BESIDE_M;
   const work = { left: Math.min(-rail, binEdge), right: Math.max(rail, binEdge), bottom: 0.5, top: 1.7 };
+  if (loads) return framing === 'work' ? loadingFrame(scenario.room, rail) : around(work, loadingFrame(scenario.room, rail));
   if (framing === 'work') return work;
   const machine = scenario?.room.machine.xM ?? 1.15;
-  return { ...work, left: Math.min(work.left, machine - MACHINE_HALF_M - BESIDE_M), right: Math.max(work.right, machine + MACHINE_HALF_M + BESIDE_M) };
+  return around(work, { ...work, left: machine - MACHINE_HALF_M - BESIDE_M, right: machine + MACHINE_HALF_M + BESIDE_M });
 }
+
+/** From the kit table over the bed to machine and assistant, wherever they stand. */
+function loadingFrame({ kitTable, machine, assistantXM }: Scenario['room'], rail: number): Frame {
+  const table = kitTable.widthM / 2 + BESIDE_M;
+  const left = Math.min(-rail, kitTable.xM - table, machine.xM - MACHINE_HALF_M, assistantXM - PERSON_HALF_M);
+  const right = Math.max(rail, kitTable.xM + table, machine.xM + MACHINE_HALF_M, assistantXM + PERSON_HALF_M);
+  return { left, right, bottom: 0.5, top: HANGING_TOP_M };
+}
+
+const around = (a: Frame, b: Frame): Frame => ({ left: Math.min(a.left, b.left), right: Math.max(a.right, b.right), bottom: Math.min(a.bottom, b.bottom), top: Math.max(a.top, b.top) });
 
 /** Hands reach over the outer edge of the gown table by so much, in metres. */
 const BEYOND_TABLE_M = 0.2;

@@ -2,6 +2,7 @@ import { SIDES } from '../../core/base/side.ts';
 import { paintAssistant } from './art/assistant.ts';
 import { paintAssistantArms, paintAssistantBody } from './art/assistantAtWork.ts';
 import { paintBed } from './art/bed.ts';
+import { paintBedControls } from './art/bedControls.ts';
 import { paintBin } from './art/bin.ts';
 import { paintKitTable } from './art/kitTable.ts';
 import { paintLevel } from './art/level.ts';
@@ -42,7 +43,10 @@ export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>>
   bed: ({ pen, picture, markOf }) => paintBed(pen, picture, markOf),
   patient: ({ pen, picture }) => paintPatient(pen, picture),
   drapeFar: paintDrapesFar,
-  rails: paintRails,
+  rails: (frame) => {
+    paintRails(frame);
+    paintBedControls(frame.pen, frame.picture);
+  },
   drapeEdge: paintDrapeEdges,
   skinSurface: ({ pen, picture, markOf }) => paintSkinSurface(pen, picture, markOf),
   level: ({ pen, picture }) => paintLevel(pen, picture),

@@ -3,7 +3,7 @@ import type { AssistantPicture, ItemPicture, ProbeDress, RoomPicture, StrandPict
 /** Whether two pictures would be drawn alike; what lies at rest stays exactly where it is. */
 export function looksSame(a: RoomPicture, b: RoomPicture): boolean {
   if (a === b) return true;
-  return a.scenario === b.scenario && a.torsoX === b.torsoX && a.gelOnSite === b.gelOnSite && a.outletX === b.outletX && a.outletY === b.outletY
+  return a.scenario === b.scenario && a.torsoX === b.torsoX && a.gelOnSite === b.gelOnSite && a.bedUpM === b.bedUpM && a.outletX === b.outletX && a.outletY === b.outletY
     && a.coveredM === b.coveredM && a.foldedM === b.foldedM && a.gelInSheathMl === b.gelInSheathMl && sameRow(a.fingersInFold, b.fingersInFold)
     && sameRow(a.skinX, b.skinX) && sameRow(a.skinY, b.skinY) && sameRow(a.levelY, b.levelY) && sameRow(a.skinSurfaces, b.skinSurfaces)
     && sameFields(a.hands.left, b.hands.left) && sameFields(a.hands.right, b.hands.right)

@@ -65,7 +65,7 @@ export class StillPictures {
     const keys: Readonly<Record<StillGroup, string>> = {
       room: `${scene} ${fixedMarks(frame)} ${picture.assistant.waits}`,
       operator: `${scene} ${markOf(picture.fixed['face'])} ${markOf(picture.fixed['gownFront'])} ${yokeMark(picture, markOf)} ${isGowned(picture)}`,
-      bed: `${scene} ${markOf(picture.fixed['bed'])} ${rowKey(picture.skinX)} ${rowKey(picture.skinY)}`,
+      bed: `${scene} ${markOf(picture.fixed['bed'])} ${halfMm(picture.bedUpM)} ${rowKey(picture.skinX)} ${rowKey(picture.skinY)}`,
     };
     for (const group of GROUPS) this.refresh(group, keys[group], frame);
     const base = `${Object.values(keys).join()} ${this.torsoPx}`;
@@ -127,7 +127,7 @@ function areaOf(group: StillGroup, { camera, pen: { density }, picture }: Frame)
   if (group === 'room') return [0, 0, wide, high];
   const { bed } = picture.scenario.room;
   const half = group === 'operator' ? OPERATOR_HALF_M : bed.mattressWidthM / 2 + 0.08;
-  const top = group === 'operator' ? OPERATOR_TOP_M : bed.mattressTopM + picture.scenario.room.patient.heightM + 0.06;
+  const top = group === 'operator' ? OPERATOR_TOP_M : bed.mattressTopM + picture.bedUpM + picture.scenario.room.patient.heightM + 0.06;
   const a = camera.roomToScreen(-half, top);
   const b = camera.roomToScreen(half, 0);
   const y0 = Math.max(0, Math.floor(a.y * density) - MARGIN_PX);
@@ -139,7 +139,9 @@ function areaOf(group: StillGroup, { camera, pen: { density }, picture }: Frame)
 }
 
 /** Three points of a row to half a millimetre: smaller movements are not seen. */
-const rowKey = (row: Float64Array): string => [row[0], row[row.length >> 1], row.at(-1)].map((value) => Math.round((value ?? 0) * 2000)).join();
+const rowKey = (row: Float64Array): string => [row[0], row[row.length >> 1], row.at(-1)].map((value) => halfMm(value ?? 0)).join();
+
+const halfMm = (metres: number): number => Math.round(metres * 2000);
 
 const fixedMarks = ({ picture, markOf }: Frame): string =>
   ['pole', 'machine', 'kitTable', 'tableEdge', 'bin', 'floor'].map((name) => markOf(picture.fixed[name])).join(' ');
@@ -150,5 +152,5 @@ function fieldKey(frame: Frame): string {
   const sheets = picture.strands.filter(({ id }) => id === 'drape.left' || id === 'drape.right').map((strand) => strandKey(strand, frame));
   const skin = runsOf(picture.skinSurfaces, markOf).map(({ mark, to }) => `${mark}${to}`);
   const level = Array.from(picture.levelY, (y) => Math.round(y * 1000));
-  return [sheets, skin, picture.gelOnSite.toFixed(2), level, picture.levelX[0], markOf(picture.fixed['rail.left']), markOf(picture.fixed['rail.right'])].join(' ');
+  return [sheets, skin, picture.gelOnSite.toFixed(2), level, picture.levelX[0], halfMm(picture.bedUpM), markOf(picture.fixed['rail.left']), markOf(picture.fixed['rail.right'])].join(' ');
 }

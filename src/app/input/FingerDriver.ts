@@ -43,14 +43,16 @@ export class FingerDriver {
     event.preventDefault();
     const mode = this.hands.mode;
     const at = this.view.toRoom(event.clientX, event.clientY);
-    const toRight = distance(at, this.view.handAt('right'));
-    const toLeft = distance(at, this.view.handAt('left'));
+    const above = this.view.toRoom(event.clientX, event.clientY - ABOVE_FINGER_PX);
+    // A finger lies on its hand or below it, where it leads from: both count, or one below a high hand would take a low one beside it.
+    const far = (side: Side): number => Math.min(distance(at, this.view.handAt(side)), distance(above, this.view.handAt(side)));
+    const toRight = far('right');
+    const toLeft = far('left');
     const nearest: Side = toRight <= toLeft ? 'right' : 'left';
     mode.send({ type: 'finger.down', pointer: event.pointerId, nearest });
     const side = mode.context.fingers[event.pointerId];
     if (!side) return;
     room.setPointerCapture(event.pointerId);
-    const above = this.view.toRoom(event.clientX, event.clientY - ABOVE_FINGER_PX);
     this.fingers.set(event.pointerId, {
       side,
       follow: new PointerFollow(at, this.hands.targetOf(side), { x: above.x - at.x, y: above.y - at.y }),

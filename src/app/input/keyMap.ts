@@ -31,8 +31,8 @@ export interface RequestKey {
   readonly request: RequestId;
   readonly cap: string;
   readonly code: string;
-  /** What must be in a run so that it can be asked for: a probe to be sheathed, packets that are still closed, a gown to be put on. */
-  readonly needs?: 'sheath' | 'packets' | 'gown';
+  /** What must be in a run so that it can be asked for: a probe to be sheathed, packets that are still closed, a bed that goes up and down, a gown to be put on. */
+  readonly needs?: 'sheath' | 'packets' | 'bed' | 'gown';
 }
 
 /** Requests to the assistant. */
@@ -47,6 +47,8 @@ export const REQUEST_KEYS: readonly RequestKey[] = [
   { request: 'lower', cap: 'Z', code: 'KeyZ', needs: 'sheath' },
   { request: 'pullTail', cap: ',', code: 'Comma', needs: 'sheath' },
   { request: 'openPacket', cap: '.', code: 'Period', needs: 'packets' },
+  { request: 'bedUp', cap: 'PgUp', code: 'PageUp', needs: 'bed' },
+  { request: 'bedDown', cap: 'PgDn', code: 'PageDown', needs: 'bed' },
   { request: 'tieBack', cap: '[', code: 'BracketLeft', needs: 'gown' },
   { request: 'takeCard', cap: ']', code: 'BracketRight', needs: 'gown' },
 ];

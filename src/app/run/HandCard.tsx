@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Side } from '../../core/base/side.ts';
 import { capital } from '../parts/sentence.ts';
+import { heldLook } from './heldLook.ts';
 import type { LiveRun } from './LiveRun.ts';
 import type { DrawHand } from './stagePort.ts';
 
@@ -19,7 +20,7 @@ export function HandCard({ live, side, drawHand }: HandCardProps) {
   const broken = shown && held.broken;
   useEffect(() => {
     if (drawing.current && drawHand) drawHand(drawing.current, live.current, side, { active, shown });
-  }, [drawHand, active, live.current.hands[side].pose, held.what, shown && held.state]);
+  }, [drawHand, active, heldLook(live.current, side), shown && held.state]);
   return (
     <button class={active ? 'hand-card hand-card-active' : 'hand-card'} aria-pressed={active} onClick={() => live.hands.choose(side)}>
       <canvas ref={drawing} class="hand-drawing" aria-hidden="true" />

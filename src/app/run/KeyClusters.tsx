@@ -18,6 +18,7 @@ const OTHERS: readonly KeyRow[] = [
   [capsOf(undefined), 'ask the assistant'],
   [capsOf('sheath'), 'ask for probe and sheath'],
   [capsOf('packets'), 'ask for a packet'],
+  [capsOf('bed'), 'ask for the bed higher or lower'],
   [['N', 'M'], 'answer the assistant'],
   [['Enter'], 'say it in words'],
   [['P'], 'pause'],

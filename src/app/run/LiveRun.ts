@@ -1,4 +1,4 @@
-import { signOf, type Side } from '../../core/base/side.ts';
+import { SIDES, signOf, type Side } from '../../core/base/side.ts';
 import { STEPS_PER_SECOND } from '../../core/base/time.ts';
 import type { Command } from '../../core/commands/command.ts';
 import type { Break } from '../../core/ledger/break.ts';
@@ -10,6 +10,7 @@ import type { CueReport } from '../../core/run/result.ts';
 import { HandsControl } from '../input/HandsControl.ts';
 import { HandTargets } from '../input/HandTargets.ts';
 import { InputMode } from '../input/InputMode.ts';
+import { emptyGripWords } from './emptyGripWords.ts';
 import { FrameClock } from './FrameClock.ts';
 import type { RunKeeper } from './RunKeeper.ts';
 
@@ -57,6 +58,8 @@ export class LiveRun {
   private readonly keeper: RunKeeper;
   private readonly listeners = new Set<() => void>();
   private readonly log: { readonly step: number; readonly command: Command }[] = [];
+  /** What each hand held last. */
+  private readonly lastHeld: Record<Side, string | null> = { left: null, right: null };
   private version = 0;
 
   constructor(parts: LiveRunParts) {
@@ -108,8 +111,10 @@ export class LiveRun {
   }
 
   private answerEmptyGrips(): void {
+    for (const side of SIDES) this.lastHeld[side] = this.current.hands[side].holds ?? this.lastHeld[side];
     for (const { side, held } of this.hands.settleGrips(holdsOf(this.current), this.run.stepCount)) {
-      this.say(held ? `The ${side} hand lost its hold.` : `Nothing within reach of the ${side} hand.`);
+      const words = emptyGripWords(side, held ? this.lastHeld[side] : null, this.current);
+      if (words) this.say(words);
     }
   }
 

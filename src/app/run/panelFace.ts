@@ -1,4 +1,5 @@
 import { SIDES } from '../../core/base/side.ts';
+import { heldLook } from './heldLook.ts';
 import { openChallenge } from './openChallenge.ts';
 import type { LiveRun } from './LiveRun.ts';
 
@@ -13,7 +14,7 @@ export function panelFace(live: LiveRun): string {
     const held = run.heldWords(side);
     const arm = current.gown?.arms[side];
     const dress = arm ? `${arm.glove} ${arm.inM > 0} ${arm.toCuffM < 0}` : '';
-    return `${held.what}, ${held.state}, ${current.hands[side].pose}, ${hands.isClosed(side)} ${dress}`;
+    return `${held.what}, ${held.state}, ${heldLook(current, side)}, ${hands.isClosed(side)} ${dress}`;
   });
   const touches = run.touchLines().map(({ words, spoils }) => `${words} ${spoils}`);
   const tasks = progress.tasks.filter(({ doneStep }) => doneStep !== null).length;

@@ -7,9 +7,13 @@ const THERE: Readonly<Record<NonNullable<RequestKey['needs']>, (scenario: Scenar
   sheath: loadsSheath,
   gown: gownsFirst,
   packets: ({ items }) => items.some(({ spare }) => spare),
+  bed: ({ room }) => room.bed.adjustable,
 };
 
-/** What the assistant can be asked for in a run of the scenario. */
-export const requestsIn = (scenario: Scenario): readonly RequestKey[] => REQUEST_KEYS.filter(({ needs }) => needs === undefined || THERE[needs](scenario));
+/** What the assistant can be asked for in a run of the scenario: first what only such a run has, since it is there to be asked for. */
+export function requestsIn(scenario: Scenario): readonly RequestKey[] {
+  const there = REQUEST_KEYS.filter(({ needs }) => needs === undefined || THERE[needs](scenario));
+  return [...there.filter(({ needs }) => needs !== undefined), ...there.filter(({ needs }) => needs === undefined)];
+}
 
 export const canBeAsked = (request: RequestId, scenario: Scenario): boolean => requestsIn(scenario).some((one) => one.request === request);

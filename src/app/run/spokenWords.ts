@@ -16,6 +16,8 @@ const KNOWN: readonly (readonly [readonly string[], Spoken])[] = [
   [['lower it', 'lower the probe', 'lower', 'let it down', 'down'], { type: 'ask', request: 'lower' }],
   [['pull the tail', 'pull the end', 'pull the sheath', 'tail', 'pull'], { type: 'ask', request: 'pullTail' }],
   [['open a packet', 'open another packet', 'packet', 'open'], { type: 'ask', request: 'openPacket' }],
+  [['raise the bed', 'bed up', 'bed higher', 'higher', 'raise'], { type: 'ask', request: 'bedUp' }],
+  [['lower the bed', 'bed down', 'bed lower'], { type: 'ask', request: 'bedDown' }],
   [['tie the back', 'tie me', 'tie my gown', 'tie the gown', 'tie'], { type: 'ask', request: 'tieBack' }],
   [['take the card', 'take my card', 'the card', 'card', 'turn'], { type: 'ask', request: 'takeCard' }],
   [['thank you, i stop', 'thank you', 'thanks', 'i stop', 'you are right', 'well spotted'], { type: 'answer', how: 'stop' }],
@@ -34,6 +36,8 @@ const EXAMPLES: Readonly<Record<RequestId, string>> = {
   lower: 'lower it',
   pullTail: 'pull the tail',
   openPacket: 'open a packet',
+  bedUp: 'raise the bed',
+  bedDown: 'lower the bed',
   tieBack: 'tie the back',
   takeCard: 'take the card',
 };

@@ -1,5 +1,6 @@
 import { SIDES, type Side } from '../../core/base/side.ts';
 import { THING_SHAPES } from '../../core/room/itemShapes.ts';
+import type { AssistantDoing, RoomPicture } from '../../core/room/picture.ts';
 import type { RunResult } from '../../core/run/result.ts';
 import type { LiveRun } from './LiveRun.ts';
 import type { StagePort } from './stagePort.ts';
@@ -22,9 +23,11 @@ export interface TrainerHook {
   hash(): string;
   hand(side: Side): ScreenPoint & { readonly holds: string | null };
   item(id: string): ScreenPoint;
-  /** Working end of a thing: face of the probe, mouth of the packet, tip of the needle. */
+  /** Working end of a thing: face of the probe, mouth of the packet and of the opened sheath, tip of the needle. */
   end(id: string): ScreenPoint;
   site(): ScreenPoint;
+  /** What the assistant is at. */
+  assistant(): AssistantDoing;
 }
 
 declare global {
@@ -58,10 +61,12 @@ export function installTestHook(live: LiveRun, stage: StagePort, room: HTMLEleme
     end: (id) => {
       const item = live.current.items.find((candidate) => candidate.id === id);
       if (!item) return at(NaN, NaN);
+      if (item.kind === 'sheathRoll') return at(...middleOfMouth(live.current));
       const { halfLength, needleLength } = THING_SHAPES[item.kind];
       return at(item.x + item.c * (halfLength + needleLength), item.y + item.s * (halfLength + needleLength));
     },
     site: () => at(...middleOfSite(live)),
+    assistant: () => live.current.assistant.doing,
   };
   return () => delete window.trainer;
 }
@@ -75,4 +80,10 @@ function middleOfSite({ current }: LiveRun): [number, number] {
     if (Math.abs(skinX[k]! - wanted) < Math.abs(skinX[nearest]! - wanted)) nearest = k;
   }
   return [skinX[nearest]!, skinY[nearest]!];
+}
+
+/** Middle of the mouth of the sheath, once it is open. */
+function middleOfMouth({ strands }: RoomPicture): [number, number] {
+  const pocket = strands.find(({ id }) => id === 'pocket');
+  return pocket ? [(pocket.x[0]! + pocket.x.at(-1)!) / 2, (pocket.y[0]! + pocket.y.at(-1)!) / 2] : [NaN, NaN];
 }

@@ -55,6 +55,8 @@ export const REQUEST_WORDS: Readonly<Record<RequestId, string>> = {
   lower: 'Lower it',
   pullTail: 'Pull the tail',
   openPacket: 'Open a packet',
+  bedUp: 'Raise the bed',
+  bedDown: 'Lower the bed',
   tieBack: 'Tie the back',
   takeCard: 'Take the card',
 };
@@ -71,6 +73,8 @@ export const REQUEST_ADVICE: Readonly<Record<RequestId, string>> = {
   lower: 'ask the assistant to lower the probe',
   pullTail: 'ask the assistant to pull the tail of the sheath',
   openPacket: 'ask the assistant to open a packet',
+  bedUp: 'ask the assistant to raise the bed',
+  bedDown: 'ask the assistant to lower the bed',
   tieBack: 'ask the assistant to tie the gown at the back',
   takeCard: 'ask the assistant to take the tie card',
 };

@@ -32,7 +32,7 @@ export function wholeOf(surface: Surface): Whole {
       return named('probe sheath', `${thing}:probe`);
     case 'sheath':
     case 'sheathTail':
-      return named('sheathed cord', `${thing}:cord`);
+      return named(wasFolded(surface) ? 'sheath' : 'sheathed cord', `${thing}:cord`);
     case 'bareCord':
       return named('bare cord');
     case 'needle':
@@ -46,6 +46,9 @@ export function wholeOf(surface: Surface): Whole {
       return named(second === undefined ? surface.words : first);
   }
 }
+
+/** Of a sheath that is loaded in the run: what is told of it may have been while it was still folded, with no cord in it. */
+const wasFolded = ({ part, words }: Pick<Surface, 'part' | 'words'>): boolean => /^(sheath over|folds at) /.test(words) || /end$/i.test(part);
 
 /** Hand or arm that a surface is of, or null. */
 export function sideOf({ thing, part, kind }: Pick<Surface, 'thing' | 'part' | 'kind'>): Side | null {

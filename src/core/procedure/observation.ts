@@ -32,7 +32,7 @@ export interface FieldObservation {
 /** How the sheath is: lying folded, held folded, opened in a hand, on the probe. */
 export type SheathState = 'lying' | 'held' | 'open' | 'on';
 
-/** What can be seen of loading the probe into its sheath at the end of a step. Lengths in metres, gel in millilitres. */
+/** What can be seen of the sheath and its probe at the end of a step. Lengths in metres, gel in millilitres. */
 export interface SheathObservation {
   readonly step: number;
   readonly sheath: SheathState;
@@ -65,6 +65,12 @@ export interface SheathObservation {
   readonly torn: boolean;
 }
 
+/** What can be seen of loading the probe into its sheath. */
+export interface LoadingObservation extends SheathObservation {
+  /** Ids of what lies off the field. */
+  readonly dropped: readonly string[];
+}
+
 /** How the gown is: lying folded, carried folded, fallen open in the hands, dropped, on the arms, tied at the back. */
 export type GownState = 'lying' | 'carried' | 'open' | 'dropped' | 'onArms' | 'tied';
 /** How a glove is: lying, taken up, laid on the palm of its hand, drawn over the cuff, on with the hand in its fingers. */
@@ -95,7 +101,7 @@ export interface Observation {
   readonly gown: GownObservation | null;
   readonly field: FieldObservation;
   /** Null where no sheath is loaded in the run. */
-  readonly sheath: SheathObservation | null;
+  readonly sheath: LoadingObservation | null;
 }
 
 export const GOWN_TASKS = ['opened', 'armsIn', 'tied', 'firstGlove', 'secondGlove', 'turned', 'waited'] as const;

@@ -22,8 +22,13 @@ export interface RailLayout {
   readonly radius: number;
 }
 
-/** Where everything that stands still is, derived from the scenario once. Metres, x 0 at the patient's midline, y up from the floor. */
+/**
+ * Where everything that stands still is, derived from the scenario; the bed may stand higher or lower than there. Metres, x 0 at the
+ * patient's midline, y up from the floor.
+ */
 export interface Layout {
+  /** How far the bed is above where the scenario has it; below 0 it is lower. */
+  readonly bedUpM: number;
   readonly mattress: { readonly halfWidth: number; readonly top: number; readonly bottom: number };
   readonly rails: Readonly<Record<Side, RailLayout>>;
   /** Top of what the drape hangs over on that side: the rail, or the edge of the mattress when the rail is down. */
@@ -40,15 +45,17 @@ export interface Layout {
 
 const HUMP_PIECES = 32;
 
-export function layoutOf(scenario: Scenario): Layout {
+/** The room of a scenario with its bed raised by `bedUpM`. */
+export function layoutOf(scenario: Scenario, bedUpM = 0): Layout {
   const { bed, rails, patient, kitTable, bin, machine, pole } = scenario.room;
+  const mattressTop = bed.mattressTopM + bedUpM;
   const railOf = (side: Side): RailLayout => {
     const radius = rails.thicknessM / 2;
     return {
       up: rails[side].up,
       x: signOf(side) * rails.xM,
-      bottom: bed.mattressTopM - bed.mattressThicknessM - 0.1,
-      topCentre: bed.mattressTopM + rails[side].topAboveMattressM - radius,
+      bottom: mattressTop - bed.mattressThicknessM - 0.1,
+      topCentre: mattressTop + rails[side].topAboveMattressM - radius,
       radius,
     };
   };
@@ -58,10 +65,11 @@ export function layoutOf(scenario: Scenario): Layout {
   const crestOf = (side: Side) =>
     rail[side].up
       ? { x: rail[side].x, y: rail[side].topCentre + rail[side].radius }
-      : { x: signOf(side) * halfWidth, y: bed.mattressTopM };
+      : { x: signOf(side) * halfWidth, y: mattressTop };
   const skin = humpTop(patient.widthM / 2, patient.heightM);
   return {
-    mattress: { halfWidth, top: bed.mattressTopM, bottom: bed.mattressTopM - bed.mattressThicknessM },
+    bedUpM,
+    mattress: { halfWidth, top: mattressTop, bottom: mattressTop - bed.mattressThicknessM },
     rails: rail,
     crest: { left: crestOf('left'), right: crestOf('right') },
     skin,
@@ -82,6 +90,9 @@ function humpTop(halfWidth: number, height: number): Point[] {
   }
   return points;
 }
+
+/** Over the bed, between its edges. */
+export const isOverBed = ({ crest }: Layout, x: number): boolean => x > crest.right.x && x < crest.left.x;
 
 /** Height of the skin above the mattress at x, measured from the patient's middle; 0 beside the patient. */
 export function skinHeight(layout: Layout, x: number): number {

@@ -1,6 +1,6 @@
 import type { World } from '../physics/world.ts';
 import type { Scene } from './scene.ts';
-import { skinHeight } from './layout.ts';
+import { isOverBed, skinHeight } from './layout.ts';
 import { SIDES } from '../base/side.ts';
 import { gownsFirst } from '../scenario/station.ts';
 
@@ -35,8 +35,7 @@ export function levelsAt(scene: Scene, humpX: number, xs: Float64Array): Float64
 function levelBeside({ layout, scenario }: Scene, x: number): number | null {
   if (x > layout.kitTable.left && x < layout.kitTable.right) return layout.kitTable.top;
   if (gownsFirst(scenario) && Math.abs(x - scenario.gown.table.xM) < scenario.gown.table.widthM / 2 + ON_TO_TABLE_M) return Math.min(scenario.gown.table.topM, scenario.operator.waistM);
-  const overBed = x > layout.crest.right.x && x < layout.crest.left.x;
-  return !overBed || scenario.policy.lowerLimit === 'waist' ? scenario.operator.waistM : null;
+  return !isOverBed(layout, x) || scenario.policy.lowerLimit === 'waist' ? scenario.operator.waistM : null;
 }
 
 const bareLevel = ({ layout }: Scene, humpX: number, x: number): number => layout.mattress.top + skinHeight(layout, x - humpX);

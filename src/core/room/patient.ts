@@ -57,7 +57,7 @@ export class Happenings {
       else this.running.push({ kind: cue.kind, startStep: step, amount: cue.amount, way });
       begun.push({ kind: cue.kind, words: WORDS[cue.kind] });
     }
-    if (this.running.length > 0) this.move(step);
+    if (this.running.length > 0 || this.humpY !== this.scene.layout.mattress.top) this.move(step);
     return begun;
   }
 

@@ -46,7 +46,7 @@ export interface AssistantHandPicture extends Pose {
 }
 
 /** What the assistant is at. */
-export type AssistantDoing = 'waiting' | 'coming' | 'reaching' | 'holdingCord' | 'wipingFace' | 'takingAway' | 'bringingProbe' | 'overMouth' | 'lowering' | 'supportingCord' | 'pullingTail' | 'openingPacket' | 'tyingGown' | 'holdingCard' | 'leaving' | 'stopped';
+export type AssistantDoing = 'waiting' | 'coming' | 'reaching' | 'holdingCord' | 'wipingFace' | 'takingAway' | 'bringingProbe' | 'overMouth' | 'lowering' | 'supportingCord' | 'pullingTail' | 'openingPacket' | 'movingBed' | 'tyingGown' | 'holdingCard' | 'leaving' | 'stopped';
 
 export interface AssistantPicture {
   readonly doing: AssistantDoing;
@@ -125,6 +125,8 @@ export interface RoomPicture {
   readonly assistant: AssistantPicture;
   readonly strands: readonly StrandPicture[];
   readonly items: readonly ItemPicture[];
+  /** How far the bed is above where the scenario has it (m). */
+  readonly bedUpM: number;
   /** Outline of the patient's hump, counter-clockwise, in metres (moves when the patient does). */
   readonly patientOutline: readonly (readonly [number, number])[];
   /** Skin stretches along the top of the hump: from, to as indices into skinX/skinY, with surface ids. */

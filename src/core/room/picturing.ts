@@ -49,6 +49,7 @@ export function takePicture(scene: Scene, sight: Sight, before: RoomPicture | nu
     assistant: assistantPicture(sight.assistant, before),
     strands,
     items: itemPictures(scene, sight, before),
+    bedUpM: layout.bedUpM,
     ...patient,
     skinSurfaces: keptList(surfaces.upper, slot.skin, layout.skin.length - 1, before?.skinSurfaces),
     gelOnSite: sight.gelOnSite,

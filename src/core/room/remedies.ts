@@ -86,6 +86,8 @@ export class Remedies {
   }
 
   private handsReady(job: Job, hands: Readonly<Record<Side, HandState>>, humpX: number): boolean {
+    // A lowered bed comes back up when all is laid anew: clear of the field is then clear of it there.
+    const rise = job.remedy === 'prepAndDrape' ? Math.max(0, -this.scene.layout.bedUpM) : 0;
     for (const side of SIDES) {
       const concerned = job.remedy === 'changeGlove' ? side === job.target : job.remedy !== 'replaceItem';
       if (concerned && hands[side].hold) return false;
@@ -94,7 +96,7 @@ export class Remedies {
       const b = this.scene.hands[side];
       const speed2 = world.bodyVx[b]! * world.bodyVx[b]! + world.bodyVy[b]! * world.bodyVy[b]!;
       if (speed2 > STILL_MPS * STILL_MPS) return false;
-      if (world.bodyY[b]! < levelAt(this.scene, humpX, world.bodyX[b]!) + CLEAR_M) return false;
+      if (world.bodyY[b]! < levelAt(this.scene, humpX, world.bodyX[b]!) + rise + CLEAR_M) return false;
     }
     return true;
   }

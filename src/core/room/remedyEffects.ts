@@ -1,7 +1,9 @@
 import type { RemedyId } from '../commands/command.ts';
 import { SIDES, type Side } from '../base/side.ts';
+import { bedBack } from './bedHeight.ts';
 import { letGo } from './grip.ts';
 import { HAND_PARTS } from './handShape.ts';
+import { isOverBed } from './layout.ts';
 import type { Room } from './room.ts';
 import { HELD_AT } from './sheath/inHolder.ts';
 import type { Sheath } from './sheath/Sheath.ts';
@@ -55,7 +57,7 @@ function newItem(room: Room, k: number): string {
   room.work.used[k] = 0;
   room.scene.world.setBodyEnabled(body, true);
   const { x, y, c, s } = room.laid.things[k]!;
-  room.scene.world.teleportBody(body, x, y + 0.02, c, s);
+  room.scene.world.teleportBody(body, x, y + bedUnder(room, x) + 0.02, c, s);
   const { solid, needle } = room.surfaces.slots.thing[k]!;
   for (const slot of needle >= 0 ? [solid, needle] : [solid]) {
     room.touches.replaced(slot);
@@ -63,6 +65,9 @@ function newItem(room: Room, k: number): string {
   }
   return old;
 }
+
+/** How far what lies at x has gone up with the bed, in metres. */
+const bedUnder = ({ scene: { layout } }: Room, x: number): number => (isOverBed(layout, x) ? layout.bedUpM : 0);
 
 function newSheath(room: Room): string {
   const old = room.surfaces.thingName('sheath');
@@ -89,7 +94,7 @@ function loadAnew(room: Room, sheath: Sheath): void {
   world.teleportBody(things[0]!.body, x, y, c, s);
   world.weld(scene.sheath!.holder, things[0]!.body, { relative: HELD_AT });
   const roll = laid.things[scene.sheath!.roll]!;
-  world.teleportBody(things[scene.sheath!.roll]!.body, roll.x, roll.y + 0.02, roll.c, roll.s);
+  world.teleportBody(things[scene.sheath!.roll]!.body, roll.x, roll.y + bedUnder(room, roll.x) + 0.02, roll.c, roll.s);
   for (let slot = surfaces.slots.cord; slot < surfaces.slots.count; slot++) touches.moved(slot);
   things.forEach(({ kind }, k) => {
     if ((kind === 'band' && room.gone[k]) || (kind === 'gelPacket' && room.work.used[k]! > 0)) newItem(room, k);
@@ -105,11 +110,12 @@ function newDrape(room: Room, side: Side): string {
   return old;
 }
 
-/** Skin prepared, drapes laid and the field set out anew, as it was when the run began. */
+/** Skin prepared, drapes laid and the field set out anew, as it was when the run began, on the bed at the height that it had. */
 function prepareAgain(room: Room): string[] {
   const { scene, surfaces, laid, happenings } = room;
   const { world } = scene;
   const old = [surfaces.thingName('site')];
+  bedBack(scene);
   happenings.lieStill();
   room.assistant.letGoOfCord();
   if (scene.clip) world.teleportBody(scene.clip.body, laid.clip[0], laid.clip[1], 1, 0);
@@ -124,6 +130,8 @@ function prepareAgain(room: Room): string[] {
   for (let k = 0; k + 1 < scene.layout.skin.length; k++) room.touches.replaced(surfaces.slots.skin + k);
   for (const side of SIDES) old.push(newDrape(room, side));
   room.work.gelOnSite = 0;
-  for (let slot = surfaces.slots.skin; slot < surfaces.slots.count; slot++) room.touches.moved(slot);
+  const { skin, bed, rail } = surfaces.slots;
+  for (const slot of [bed, rail.left, rail.right]) room.touches.moved(slot);
+  for (let slot = skin; slot < surfaces.slots.count; slot++) room.touches.moved(slot);
   return old;
 }

@@ -7,6 +7,7 @@ import type { Fact } from '../ledger/fact.ts';
 import type { Observation } from '../procedure/observation.ts';
 import type { CueKind, Scenario } from '../scenario/schema.ts';
 import { Assistant } from './assistant/Assistant.ts';
+import { moveBed, takeHeight } from './bedHeight.ts';
 import { driveHands } from './driveHands.ts';
 import type { Clearances } from './clearance.ts';
 import { Clip } from './clip.ts';
@@ -109,6 +110,7 @@ export class Room {
   step(step: number, commands: readonly Command[]): RoomStep {
     this.now = step;
     for (const command of commands) this.obey(command);
+    if (this.assistant.bedToM !== null) moveBed(this.scene, this.assistant.bedToM);
     const cues = [...this.happenings.step(step), ...this.stepAssistant(step)];
     this.sheath?.before();
     this.gown?.before(step);
@@ -133,7 +135,8 @@ export class Room {
     this.stepRemedies();
     this.handling.step(step, { shapes: this.touches.shapes, hands: this.hands, offField: this.touches.offField(), gone: away, drift: this.drift.farthest });
     const field = this.work.observe(step, this.hands, site, this.gone, this.touches.offField(), this.carriedOff, this.sheath);
-    const observation = { gown: this.gown?.observe(step) ?? null, field, sheath: this.sheath?.observe(step, this.assistant.hasProbe, field.probe.lyingOnField) ?? null };
+    const sheath = this.sheath && { ...this.sheath.observe(step, this.assistant.hasProbe, field.probe.lyingOnField), dropped: field.dropped };
+    const observation = { gown: this.gown?.observe(step) ?? null, field, sheath };
     const facts = this.facts;
     this.facts = [];
     return { facts, cues, observation };
@@ -173,7 +176,7 @@ export class Room {
 
   save(): unknown {
     return {
-      world: this.scene.world.snapshot(), surfaces: this.surfaces.save(), hands: { left: copyHand(this.hands.left), right: copyHand(this.hands.right) },
+      world: this.scene.world.snapshot(), bedUpM: this.scene.layout.bedUpM, surfaces: this.surfaces.save(), hands: { left: copyHand(this.hands.left), right: copyHand(this.hands.right) },
       remedies: this.remedies.save(), happenings: this.happenings.save(), work: this.work.save(), drift: this.drift.save(), assistant: this.assistant.save(),
       clip: this.clip.save(), handling: this.handling.save(), sheath: this.sheath?.save(), gown: this.gown?.save(), made: this.gown ? this.made.save() : null,
       touches: this.touches.save(), gone: [...this.gone], carriedOff: [...this.carriedOff], packed: [...this.packed], torsoX: this.torsoX, moving: this.moving,
@@ -183,6 +186,7 @@ export class Room {
   restore(saved: unknown): void {
     const s = saved as ReturnType<Room['save']> & Record<string, never>;
     this.scene.world.restore(s['world']);
+    takeHeight(this.scene, s['bedUpM']);
     this.surfaces.restore(s['surfaces']);
     for (const side of SIDES) Object.assign(this.hands[side], copyHand((s['hands'] as Record<Side, HandState>)[side]));
     this.remedies.restore(s['remedies']);

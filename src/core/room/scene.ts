@@ -1,7 +1,7 @@
 import { cos, length, PI } from '../base/portableMath.ts';
 import { SIDES, signOf, type Side } from '../base/side.ts';
 import { World } from '../physics/world.ts';
-import type { ShapeSpec } from '../physics/types.ts';
+import type { BodyKind, ShapeSpec } from '../physics/types.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { gownsFirst, loadsSheath } from '../scenario/station.ts';
 import { palmOf, standingAt } from './assistant/assistantBody.ts';
@@ -51,6 +51,8 @@ export interface Scene {
   readonly scenario: Scenario;
   readonly layout: Layout;
   readonly world: World;
+  /** Mattress and raised rails; they can move where the bed is adjustable. */
+  readonly bed: readonly number[];
   readonly hump: number;
   readonly hands: Readonly<Record<Side, number>>;
   /** The assistant's, driven: they push nothing and can take hold. */
@@ -97,7 +99,7 @@ export function buildSheets(scenario: Scenario): { readonly world: World; readon
 export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
   const layout = layoutOf(scenario);
   const world = new World({ gravity: gravityOf(scenario) });
-  addFixedThings(world, scenario, layout);
+  const bed = addFixedThings(world, scenario, layout);
   const hump = addHump(world, scenario, layout);
   const hands = { right: addHand(world, scenario, 'right'), left: addHand(world, scenario, 'left') };
   const laidThings = addThings(world, scenario, layout, sheets);
@@ -128,7 +130,7 @@ export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
   const closed = clip >= 0 ? { body: clip, cordNode: closeClip(world, layout, cordSide, clip, cord, drapes[cordSide]) } : null;
   const glue = (side: Side): void => glueDrape(world, scenario, side, drapes[side], hump);
   for (const side of SIDES) glue(side);
-  return { scenario, layout, world, hump, hands, assistantHands, things, drapes, cord, glue, clip: closed, sheath, cover: newCover(loads ? null : scenario.cord.coveredM), gown, dress: gown && undressed(scenario.gown.standXM) };
+  return { scenario, layout, world, bed, hump, hands, assistantHands, things, drapes, cord, glue, clip: closed, sheath, cover: newCover(loads ? null : scenario.cord.coveredM), gown, dress: gown && undressed(scenario.gown.standXM) };
 }
 
 /** Head-down tilt turns the bed about an axis in this plane: what is left of gravity in the plane is its cosine. */
@@ -141,20 +143,21 @@ function addHump(world: World, scenario: Scenario, layout: Layout): number {
   });
 }
 
-function addFixedThings(world: World, scenario: Scenario, layout: Layout): void {
+/** Adds all that stands in the room. Returns the bodies of the bed. */
+function addFixedThings(world: World, scenario: Scenario, layout: Layout): number[] {
   const { mattress, rails, kitTable, pole, machine } = layout;
   const friction = scenario.drape.frictionOnBed;
   const bed = { collides: GROUP.bed, collidesWith: GROUP.hand | GROUP.item | GROUP.drape | GROUP.cord };
   const fixture = { collides: GROUP.fixture, collidesWith: GROUP.hand | GROUP.item };
-  const add = (shape: ShapeSpec, masks: { collides: number; collidesWith: number }): void => {
-    world.addBody({ kind: 'static', x: 0, y: 0, shapes: [shape], friction, ...masks });
-  };
+  const add = (shape: ShapeSpec, masks: { collides: number; collidesWith: number }, kind: BodyKind = 'static'): number => world.addBody({ kind, x: 0, y: 0, shapes: [shape], friction, ...masks });
   const box = (left: number, bottom: number, right: number, top: number): ShapeSpec => ({ verts: [[left, bottom], [right, bottom], [right, top], [left, top]], radius: 0 });
   const round = 0.02;
-  add({ verts: [[-mattress.halfWidth + round, mattress.bottom], [mattress.halfWidth - round, mattress.bottom], [mattress.halfWidth - round, mattress.top - round], [-mattress.halfWidth + round, mattress.top - round]], radius: round }, bed);
+  const bedKind = scenario.room.bed.adjustable ? 'driven' : 'static';
+  const bedBodies = [];
+  bedBodies.push(add({ verts: [[-mattress.halfWidth + round, mattress.bottom], [mattress.halfWidth - round, mattress.bottom], [mattress.halfWidth - round, mattress.top - round], [-mattress.halfWidth + round, mattress.top - round]], radius: round }, bed, bedKind));
   for (const side of SIDES) {
     const rail = rails[side];
-    if (rail.up) add({ verts: [[rail.x, rail.bottom], [rail.x, rail.topCentre]], radius: rail.radius }, bed);
+    if (rail.up) bedBodies.push(add({ verts: [[rail.x, rail.bottom], [rail.x, rail.topCentre]], radius: rail.radius }, bed, bedKind));
   }
   add(box(-4, -1, 4, 0), bed);
   add(box(kitTable.left, kitTable.top - 0.03, kitTable.right, kitTable.top), bed);
@@ -162,6 +165,7 @@ function addFixedThings(world: World, scenario: Scenario, layout: Layout): void 
   add(box(machine.left, machine.bottom, machine.right, machine.top), fixture);
   add(box(-4, -1, -2.2, 4), fixture);
   add(box(2.2, -1, 4, 4), fixture);
+  return bedBodies;
 }
 
 function addHand(world: World, scenario: Scenario, side: Side): number {

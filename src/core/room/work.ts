@@ -4,7 +4,7 @@ import { STEP_SECONDS } from '../base/time.ts';
 import type { FieldObservation } from '../procedure/observation.ts';
 import type { HandState } from './handState.ts';
 import { THING_SHAPES } from './itemShapes.ts';
-import { skinHeight } from './layout.ts';
+import { isOverBed, skinHeight } from './layout.ts';
 import type { Scene } from './scene.ts';
 import type { Sheath } from './sheath/Sheath.ts';
 
@@ -57,6 +57,7 @@ export class Work {
   private atSite: boolean[];
   private lastX: number[];
   private lastY: number[];
+  private lastBedUpM = 0;
   private velocityX: number[];
   private velocityY: number[];
 
@@ -104,6 +105,7 @@ export class Work {
   observe(step: number, hands: Readonly<Record<Side, HandState>>, site: SitePoint, gone: readonly boolean[], offField: readonly boolean[], carriedOff: readonly boolean[], sheath: Sheath | null): FieldObservation {
     const { things } = this.scene;
     const speeds = things.map(({ body }, k) => this.speedOf(body, k));
+    this.lastBedUpM = this.scene.layout.bedUpM;
     const needle = things.findIndex(({ kind }) => kind === 'needleSyringe');
     const tip = needle < 0 ? null : workingEnd(this.scene, needle);
     const probeHolder = holderOf(hands, 0);
@@ -139,25 +141,28 @@ export class Work {
   }
 
   save(): unknown {
-    return { gelOnSite: this.gelOnSite, anaesthetic: this.anaesthetic, used: [...this.used], atSite: [...this.atSite], lastX: [...this.lastX], lastY: [...this.lastY], velocityX: [...this.velocityX], velocityY: [...this.velocityY] };
+    return { gelOnSite: this.gelOnSite, anaesthetic: this.anaesthetic, used: [...this.used], atSite: [...this.atSite], lastX: [...this.lastX], lastY: [...this.lastY], lastBedUpM: this.lastBedUpM, velocityX: [...this.velocityX], velocityY: [...this.velocityY] };
   }
 
   restore(saved: unknown): void {
-    const s = saved as { gelOnSite: number; anaesthetic: number; used: number[]; atSite: boolean[]; lastX: number[]; lastY: number[]; velocityX: number[]; velocityY: number[] };
+    const s = saved as { gelOnSite: number; anaesthetic: number; used: number[]; atSite: boolean[]; lastX: number[]; lastY: number[]; lastBedUpM: number; velocityX: number[]; velocityY: number[] };
     this.gelOnSite = s.gelOnSite;
     this.anaesthetic = s.anaesthetic;
     s.used.forEach((value, k) => (this.used[k] = value));
     this.atSite = [...s.atSite];
     this.lastX = [...s.lastX];
     this.lastY = [...s.lastY];
+    this.lastBedUpM = s.lastBedUpM;
     this.velocityX = [...s.velocityX];
     this.velocityY = [...s.velocityY];
   }
 
+  /** Speed of a body in m/s: over the bed against the bed, which may be moving. */
   private speedOf(body: number, k: number): number {
-    const { bodyX, bodyY } = this.scene.world;
+    const { world: { bodyX, bodyY }, layout } = this.scene;
+    const carried = isOverBed(layout, bodyX[body]!) ? layout.bedUpM - this.lastBedUpM : 0;
     const vx = (bodyX[body]! - this.lastX[k]!) / STEP_SECONDS;
-    const vy = (bodyY[body]! - this.lastY[k]!) / STEP_SECONDS;
+    const vy = (bodyY[body]! - this.lastY[k]! - carried) / STEP_SECONDS;
     this.lastX[k] = bodyX[body]!;
     this.lastY[k] = bodyY[body]!;
     this.velocityX[k] = this.velocityX[k]! + (vx - this.velocityX[k]!) * VELOCITY_BLEND;

@@ -37,10 +37,17 @@ export function heldWords(room: Room, ledger: Ledger, side: Side): { what: strin
   if (hold.kind === 'gown') return { what: 'the shoulder of the gown', state, broken };
   if (hold.kind === 'gloveCuff') return { what: 'the cuff of the glove', state, broken };
   const { slots, upper } = room.surfaces;
-  const id = upper[hold.kind === 'thing' ? slots.thing[hold.thing]!.solid : hold.kind === 'rim' ? slots.pocket : slots.end]!;
+  // Fingers at the mouth lie under the folds of the open end; the inside, where the bare probe goes, is not what they touch.
+  const id = upper[hold.kind === 'thing' ? slots.thing[hold.thing]!.solid : slots.end]!;
   const spoiled = ledger.isSpoiled(id) || ledger.stateOf(id) === 'unsterile';
-  const what = hold.kind === 'thing' ? room.surfaces.words(id) : hold.kind === 'rim' ? 'the mouth of the sheath' : 'the open end of the sheath';
+  const what = hold.kind === 'thing' ? thingWords(room, hold.thing, id) : hold.kind === 'rim' ? 'the mouth of the sheath' : 'the open end of the sheath';
   return { what, state: spoiled && !broken ? 'not sterile' : state, broken: broken || spoiled };
+}
+
+/** A thing in the film is named for what it is, not for the stretch of film that the fingers touch. */
+function thingWords({ scene, surfaces }: Room, thing: number, id: string): string {
+  if (thing === scene.sheath?.roll) return 'the folded sheath';
+  return scene.things[thing]!.kind === 'probe' && id === surfaces.film?.probe ? 'probe in its sheath' : surfaces.words(id);
 }
 
 function shortWords(room: Room, id: string): string {

@@ -71,6 +71,7 @@ export const scenarioSchema = z.strictObject({
           mattressWidthM: metres(0.7, 1.1, 0.9),
           mattressThicknessM: metres(0.08, 0.2, 0.14),
           headDownDeg: z.number().min(0).max(30).default(0),
+          adjustable: z.boolean().default(false),
         })
         .prefault({}),
       rails: z

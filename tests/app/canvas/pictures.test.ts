@@ -15,6 +15,7 @@ describe('an instant between two pictures', () => {
     expect(half.hands.right.x).toBeCloseTo(field.hands.right.x + 0.01);
     expect(Math.hypot(half.hands.right.c, half.hands.right.s)).toBeCloseTo(1);
     expect(half.strands[2]).toBe(field.strands[2]);
+    expect(blendPictures(field, { ...field, bedUpM: 0.01 }, 0.25).bedUpM).toBeCloseTo(0.0025);
   });
 
   it('is the current one at its end', () => expect(blendPictures(field, moved, 1)).toBe(moved));
@@ -26,11 +27,12 @@ describe('pictures that look the same', () => {
     expect(looksSame(field, { ...field, strands: field.strands.map((strand) => ({ ...strand, x: strand.x.slice() })), marks: new Map(field.marks) })).toBe(true);
   });
 
-  it('differ by one node, one mark or one hand', () => {
+  it('differ by one node, one mark, one hand or the height of the bed', () => {
     const strands = field.strands.map((strand, i) => (i === 2 ? { ...strand, x: strand.x.map((x, k) => (k === 7 ? x + 1e-6 : x)) } : strand));
     expect(looksSame(field, { ...field, strands })).toBe(false);
     expect(looksSame(field, { ...field, marks: new Map(field.marks).set('left:cuff', 'became') })).toBe(false);
     expect(looksSame(field, moved)).toBe(false);
+    expect(looksSame(field, { ...field, bedUpM: 0.001 })).toBe(false);
   });
 });
 

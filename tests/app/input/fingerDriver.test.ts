@@ -36,6 +36,17 @@ describe('fingers', () => {
     expect(hands.take(0)).toEqual([{ type: 'hand.grip', hand: 'left' }]);
   });
 
+  it.each([['right', 40], ['right', 72], ['left', 0]] as const)('lead the %s hand from %i mm below it, though the other is low and near', (side, below) => {
+    hands.moveTo('right', -0.02, 1.4);
+    hands.moveTo('left', 0.03, 1.34);
+    const { x, y } = hands.targetOf(side);
+    const other = { ...hands.targetOf(side === 'right' ? 'left' : 'right') };
+    room.send('pointerdown', finger(1, 1000 * x, 2000 - 1000 * y + below));
+    for (let k = 1; k <= 10; k++) room.send('pointermove', finger(1, 1000 * x - 5 * k, 2000 - 1000 * y + below));
+    expect(hands.targetOf(side).x).toBeLessThan(x - 0.03);
+    expect(hands.targetOf(side === 'right' ? 'left' : 'right')).toEqual(other);
+  });
+
   it('do nothing by a tap far from both hands', () => {
     room.send('pointerdown', finger(1, 0, 1800));
     room.send('pointerup', finger(1, 0, 1800, 120));

@@ -11,14 +11,16 @@ describe('What sets a rule off', () => {
   it.each([
     ['glove-on-rail', ['A glove touches a bed rail.']],
     ['sleeve-on-floor', ['A gown sleeve, the gown front or a knit cuff touches the floor.']],
-    ['sheath-on-margin', ['The sheathed probe touches the margin of the top of a drape, a cover, the kit table or the opened wrapper.']],
+    ['sheath-on-margin', ['The sheath over the probe touches the margin of the top of a drape, a cover, the kit table or the opened wrapper.']],
+    // Loaded in the run, the sheath may still be folded, with neither cord nor probe in it.
+    ['sheath-on-bare-probe', ['The sheath along the cord or the sheath over the probe touches the bare probe.']],
     ['hand-out-of-sight', ['A glove cannot be seen.']],
     ['reach-over', ['An unsterile arm or thing is held over the field.']],
     ['drape-slid-away', ['A laid drape moves away from the site until unprepared skin lies bare.']],
     ['unsterile-thing-touched', ['Anything that must be sterile touches such a thing that never was sterile.']],
     ['cord-hung-below-returned', [
-      'The top of a drape, a cover, the kit table, the opened wrapper, sheathed cord or the sheathed probe touches sheathed cord or the sheathed probe that had left the field, once that is back on it.',
-      'A glove, a gown sleeve, the gown front, a knit cuff, an item, a needle, prepared skin or the site touches sheathed cord or the sheathed probe that had left the field.',
+      'The top of a drape, a cover, the kit table, the opened wrapper, the sheath along the cord or the sheath over the probe touches the sheath along the cord or the sheath over the probe that had left the field, once that is back on it.',
+      'A glove, a gown sleeve, the gown front, a knit cuff, an item, a needle, prepared skin or the site touches the sheath along the cord or the sheath over the probe that had left the field.',
     ]],
   ])('%s', (id, sentences) => {
     expect(told(id)).toEqual(sentences);

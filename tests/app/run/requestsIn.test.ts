@@ -9,6 +9,7 @@ import { commandSchema } from '../../../src/core/commands/command.ts';
 import { LOADING, scenarioWith } from '../support/scenario.ts';
 
 const ALWAYS = ['takeCord', 'giveSlack', 'letGo', 'stop', 'wipeFace', 'takeAway'];
+const ADJUSTABLE = scenarioWith({ room: { bed: { adjustable: true } } });
 const names = (scenario: Parameters<typeof requestsIn>[0]): string[] => requestsIn(scenario).map(({ request }) => request);
 
 describe('Requests on offer', () => {
@@ -16,17 +17,22 @@ describe('Requests on offer', () => {
     expect(names(scenarioWith())).toEqual(ALWAYS);
   });
 
-  it('while a probe is sheathed are those for probe and sheath as well, in a run through both stations too', () => {
+  it('while a probe is sheathed are those for probe and sheath first, in a run through both stations too', () => {
     const { items } = LOADING;
     const closed = { ...LOADING, items: items.filter(({ spare }) => !spare) };
-    expect(names(closed)).toEqual([...ALWAYS, 'bringProbe', 'lower', 'pullTail']);
-    expect(names({ ...closed, followedBy: ['field'] })).toEqual([...ALWAYS, 'bringProbe', 'lower', 'pullTail']);
+    expect(names(closed)).toEqual(['bringProbe', 'lower', 'pullTail', ...ALWAYS]);
+    expect(names({ ...closed, followedBy: ['field'] })).toEqual(['bringProbe', 'lower', 'pullTail', ...ALWAYS]);
   });
 
   it('are a packet more where some are still closed', () => {
-    expect(names(LOADING)).toEqual([...ALWAYS, 'bringProbe', 'lower', 'pullTail', 'openPacket']);
+    expect(names(LOADING)).toEqual(['bringProbe', 'lower', 'pullTail', 'openPacket', ...ALWAYS]);
     const spare = scenarioWith({ items: [{ id: 'spareGel', kind: 'gelPacket', xM: -1, spare: true }] });
-    expect(names(spare)).toEqual([...ALWAYS, 'openPacket']);
+    expect(names(spare)).toEqual(['openPacket', ...ALWAYS]);
+  });
+
+  it('are for the bed where it goes up and down', () => {
+    expect(names(ADJUSTABLE)).toEqual([...ALWAYS, 'bedUp', 'bedDown']);
+    expect(canBeAsked('bedUp', scenarioWith())).toBe(false);
   });
 
   it('have a key each that nothing else has, words, and a command', () => {
@@ -39,7 +45,7 @@ describe('Requests on offer', () => {
     }
   });
 
-  it.each([['KeyC', 'bringProbe'], ['KeyZ', 'lower'], ['Comma', 'pullTail'], ['Period', 'openPacket']])('lie on %s: %s', (code, request) => {
+  it.each([['KeyC', 'bringProbe'], ['KeyZ', 'lower'], ['Comma', 'pullTail'], ['Period', 'openPacket'], ['PageUp', 'bedUp'], ['PageDown', 'bedDown']])('lie on %s: %s', (code, request) => {
     expect(keyMeaning(code, '')).toEqual({ kind: 'ask', request });
   });
 
@@ -57,7 +63,7 @@ describe('Requests on offer', () => {
 });
 
 describe('What the assistant is at', () => {
-  it.each(['bringingProbe', 'overMouth', 'lowering', 'supportingCord', 'pullingTail', 'openingPacket'] as const)('%s is one sentence', (doing) => {
+  it.each(['bringingProbe', 'overMouth', 'lowering', 'supportingCord', 'pullingTail', 'openingPacket', 'movingBed'] as const)('%s is one sentence', (doing) => {
     expect(assistantInWords({ doing })).toMatch(/^The assistant [a-z ]+\.$/);
   });
 });

@@ -4,6 +4,8 @@ import { spokenCommand, spokenExamples } from '../../../src/app/run/spokenWords.
 import { LOADING, scenarioWith } from '../support/scenario.ts';
 
 const FIELD = scenarioWith();
+const ADJUSTABLE = scenarioWith({ room: { bed: { adjustable: true } } });
+const LOADING_ADJUSTABLE = { ...LOADING, room: ADJUSTABLE.room };
 const asks = (request: string) => ({ type: 'ask', request });
 const answers = (how: string) => ({ type: 'answer', how });
 
@@ -41,7 +43,21 @@ describe('Words to the assistant', () => {
 
   it.each(['bring the probe', 'lower', 'pull', 'open a packet'])('“%s” means nothing where there is nothing of it to ask for', (typed) => expect(spokenCommand(typed, FIELD)).toBeNull());
 
-  it.each([['the field', FIELD], ['sheathing', LOADING]])('the examples of %s are each understood, one for each request', (_, scenario) => {
+  it.each([
+    ['raise the bed', asks('bedUp')],
+    ['Bed up, please', asks('bedUp')],
+    ['a little higher', asks('bedUp')],
+    ['could you lower the bed', asks('bedDown')],
+    ['bed down', asks('bedDown')],
+    ['the bed lower', asks('bedDown')],
+    ['lower', asks('lower')],
+    ['lower the probe', asks('lower')],
+    ['down', asks('lower')],
+  ])('with a bed that goes up and down: %s', (typed, command) => expect(spokenCommand(typed, LOADING_ADJUSTABLE)).toEqual(command));
+
+  it.each(['raise the bed', 'bed down', 'higher'])('“%s” means nothing to a bed that does not move', (typed) => expect(spokenCommand(typed, FIELD)).toBeNull());
+
+  it.each([['the field', FIELD], ['sheathing', LOADING], ['an adjustable bed', LOADING_ADJUSTABLE]])('the examples of %s are each understood, one for each request', (_, scenario) => {
     const understood = spokenExamples(scenario).split(', ').map((example) => spokenCommand(example, scenario));
     expect(understood).toEqual(requestsIn(scenario).map(({ request }) => asks(request)));
   });

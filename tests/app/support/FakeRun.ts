@@ -61,6 +61,7 @@ export class FakeRun implements RunContract {
       assistant: lookOf(standingAt(1.65), 1.65),
       strands: [],
       items: [],
+      bedUpM: 0,
       patientOutline: [],
       skinX: new Float64Array(0),
       skinY: new Float64Array(0),

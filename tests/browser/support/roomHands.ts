@@ -63,8 +63,8 @@ export abstract class RoomHands {
     await this.gripUntil(side, null);
   }
 
-  /** A press that a busy machine took for something else is made again, as a person would. */
-  private async gripUntil(side: Side, holds: string | null): Promise<void> {
+  /** Closes or opens the hand where it is, until it holds this. A press that a busy machine took for something else is made again, as a person would. */
+  async gripUntil(side: Side, holds: string | null): Promise<void> {
     for (let k = 0; k < TRIES && (await this.room.hand(side)).holds !== holds; k++) {
       await this.flipGrip(side);
       await this.room.advance(60);

@@ -17,6 +17,7 @@ interface Hook {
   item(id: string): Spot;
   end(id: string): Spot;
   site(): Spot;
+  assistant(): string;
   result(): { progress: { tasks: { task: string; doneStep: number | null }[] }; breaks: { rule: string }[] };
 }
 
@@ -68,6 +69,11 @@ export class RoomPage {
 
   site(): Promise<Spot> {
     return this.ask('site');
+  }
+
+  /** What the assistant is at. */
+  assistantDoes(): Promise<string> {
+    return this.ask('assistant');
   }
 
   async tasksDone(): Promise<string[]> {

@@ -1,4 +1,4 @@
-import type { CDPSession } from '@playwright/test';
+import type { CDPSession, Locator } from '@playwright/test';
 import { RoomHands, type Care } from './roomHands.ts';
 import type { Side } from './roomPage.ts';
 
@@ -55,6 +55,12 @@ export class TouchHands extends RoomHands {
     await this.room.advance(Math.round(seconds * 120));
     await this.send('touchEnd', []);
     await this.room.advance(12);
+  }
+
+  /** Lifts both fingers and taps on a control of the page. */
+  async tap(control: Locator): Promise<void> {
+    await this.lift();
+    await control.tap();
   }
 
   protected async turnBy(side: Side, degrees: number): Promise<number> {

@@ -83,6 +83,14 @@ describe('Words', () => {
     ]);
   });
 
+  it('call film that is loaded in the run the sheath, folded or not, and as one whole with its open end', () => {
+    const { surfaces } = freshRun('sheath-short').room;
+    surfaces.openEnd(40);
+    const film = [...surfaces.known.values()].filter(({ kind }) => kind === 'sheath' || kind === 'sheathTail').map((surface) => `${wholeOf(surface).id} ${wholeOf(surface).prose}`);
+    expect(film.length).toBeGreaterThan(40);
+    expect(new Set(film)).toEqual(new Set(['sheath#1:cord the sheath']));
+  });
+
   it('list what there is and count what is too much', () => {
     expect([listed([]), listed(['a']), listed(['a', 'b', 'a']), listed(['a', 'b', 'c']), listed(['a', 'b', 'c', 'd'])]).toEqual(['', 'a', 'a and b', 'a, b and c', 'a, b and 2 more things']);
     expect([clockWords(0), clockWords(at(7, 1) + 119), clockWords(at(75, 9))]).toEqual(['00:00', '07:01', '75:09']);

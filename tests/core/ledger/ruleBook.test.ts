@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { allowedTouch } from '../../../src/core/ledger/rules/ruleIndex.ts';
-import { KEPT, NEVER_STERILE } from '../../../src/core/ledger/rules/kinds.ts';
+import { KEPT, NEVER_STERILE, SHEATH } from '../../../src/core/ledger/rules/kinds.ts';
 import type { Trigger } from '../../../src/core/ledger/rules/rule.ts';
 import { RULE_BOOK, ruleById } from '../../../src/core/ledger/rules/ruleBook.ts';
 import { sourceWords } from '../../../src/core/ledger/rules/sourceWords.ts';
@@ -67,6 +67,13 @@ describe('the rule book', () => {
         const permitted = allowedTouch(kept, met) !== undefined;
         expect(ruled.has(`${kept} ${met} nature`) !== permitted, `${kept} and ${met}`).toBe(true);
       }
+  });
+
+  // A sheath that comes down comes down with its closed end: that is a break of its own, and no other stands in for it.
+  it('lets the inside of a sheath meet anything, and its outside not the bare probe that goes into it', () => {
+    for (const kept of KEPT) expect(allowedTouch('sheathInside', kept), kept).toEqual({ leaves: null });
+    for (const kept of SHEATH) expect(allowedTouch('bareProbe', kept), kept).toBeUndefined();
+    expect(ruleById('sheath-below-field').triggers).toContainEqual({ kind: 'zone', zone: 'belowField', surfaces: SHEATH, loses: 'thing' });
   });
 
   it('takes its figures from the scenario’s policy, whose defaults they are', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { StateHash } from '../../../src/core/base/hash.ts';
 import { secondsToSteps } from '../../../src/core/base/time.ts';
 import { FieldProcedure } from '../../../src/core/procedure/field/FieldProcedure.ts';
-import { FIELD_TASKS, SHEATH_TASKS, type FieldObservation, type SheathObservation } from '../../../src/core/procedure/observation.ts';
+import { FIELD_TASKS, SHEATH_TASKS, type FieldObservation, type LoadingObservation } from '../../../src/core/procedure/observation.ts';
 import { Procedure } from '../../../src/core/procedure/Procedure.ts';
 import { QUIET } from './field/FieldDriver.ts';
 import { FOLDED, loadedUpTo, sheathScenario } from './sheath/SheathDriver.ts';
@@ -23,7 +23,7 @@ class Shown {
 
   constructor(readonly procedure: Procedure) {}
 
-  for(seconds: number, field: Partial<FieldObservation>, sheath: Partial<SheathObservation> | null): this {
+  for(seconds: number, field: Partial<FieldObservation>, sheath: Partial<LoadingObservation> | null): this {
     for (let k = 0; k < secondsToSteps(seconds); k++) {
       const step = this.step++;
       this.procedure.observe({ gown: null, field: { ...QUIET, ...field, step }, sheath: sheath === null ? null : { ...FOLDED, ...sheath, step } });
@@ -34,7 +34,7 @@ class Shown {
 
 /** The sheath as it is when all of the loading is done, step by step as the driver showed it. */
 const LOADED = loadedUpTo('laidDown').scene;
-const taken: Partial<SheathObservation> = { ...LOADED, probe: { ...LOADED.probe, heldThrough: 'right', lyingOnField: false } };
+const taken: Partial<LoadingObservation> = { ...LOADED, probe: { ...LOADED.probe, heldThrough: 'right', lyingOnField: false } };
 const atSite = (coupled: boolean): FieldObservation['probe'] => ({ heldBy: 'right', atSite: true, speed: 0, coupled, lyingOnField: false });
 
 /** A run in which all of the loading is done. */

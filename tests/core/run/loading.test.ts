@@ -29,7 +29,7 @@ describe('A run in which the probe is loaded', () => {
     byStep = new Map();
     for (const { step, command } of played.commands) byStep.set(step, [...(byStep.get(step) ?? []), command]);
     settled = settle(scenario);
-  }, 60_000);
+  }, 300_000);
 
   it('comes to the same bits when its commands are played again', () => {
     const again = new Run(scenario, scenario.seed, settled);

@@ -32,6 +32,14 @@ export const SHEATH_RUNS: readonly BreakRun[] = [
   ),
   run('gel from a bottle that is not sterile is taken', (l) => takeBottle(l), [alone('glove-on-unsterile-item', 'glove.left#1:fingers', 'bottle#1:body', { severity: 'major' })]),
   run(
+    'that bottle is laid on the field',
+    (l) => takeBottle(l).palmTo('left', 0.8, 1.7).palmTo('left', 0.4, 1.6).turn('left', -40).palmTo('left', 0.36, 1.3).endTo('left', 0.34, 1.12).endTo('left', 0.34, 1.03, 0.1).release('left').palmTo('left', 0.36, 1.3).wait(0.5),
+    [
+      alone('glove-on-unsterile-item', 'glove.left#1:fingers', 'bottle#1:body', { severity: 'major' }),
+      { rule: 'unsterile-item-on-field', surface: 'drape.left#1:{12..26}', against: 'bottle#1:body', severity: 'major', spread: ['0 drape.left#1:{12..26}'] },
+    ],
+  ),
+  run(
     'gel from that bottle goes into the sheath',
     (l) => {
       takeBottle(l.fetch().open().aside()).palmTo('left', 0.8, 1.7).palmTo('left', 0.4, 1.6).palmTo('left', 0.33, 1.5);

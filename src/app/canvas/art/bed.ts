@@ -14,7 +14,7 @@ const FRAME_CM = 8;
 
 /** Bed frame, legs and mattress; the pen's frame is in metres. */
 export function paintBed(pen: Pen, picture: RoomPicture, markOf: MarkOf): void {
-  const { mattress } = layoutOf(picture.scenario);
+  const { mattress } = layoutOf(picture.scenario, picture.bedUpM);
   const cm = pen.in(scaling(0.01));
   const top = mattress.top * 100;
   const under = mattress.bottom * 100;

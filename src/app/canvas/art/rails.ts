@@ -17,14 +17,14 @@ const LOWERED_CM = 4;
 /** Both bed rails, up or lowered. */
 export function paintRails(frame: Frame): void {
   const { picture, camera, markOf } = frame;
-  const layout = layoutOf(picture.scenario);
+  const layout = layoutOf(picture.scenario, picture.bedUpM);
   const cm = frame.pen.in(scaling(0.01));
   for (const side of SIDES) {
     const rail = layout.rails[side];
     const mark = markOf(picture.fixed[`rail.${side}`]);
     const x = rail.x * 100;
     const corners: Point[] = [[x - 4, rail.bottom * 100 - 1], [x + 4, (rail.topCentre + rail.radius) * 100 + 1], [x * 0.9, rail.bottom * 100]];
-    frame.cache.draw(cm, `rail.${side}`, `${mark} ${camera.toScreen.join()}`, [0, 0], boxAround(cm, corners, 4),
+    frame.cache.draw(cm, `rail.${side}`, `${mark} ${picture.bedUpM} ${camera.toScreen.join()}`, [0, 0], boxAround(cm, corners, 4),
       (pen) => paintRail(pen, rail, signOf(side), rail.up ? 0 : layout.mattress.top * 100 - LOWERED_CM, mark));
   }
 }

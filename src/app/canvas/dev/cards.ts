@@ -7,6 +7,8 @@ const LOOKS: readonly ThumbnailLook[] = [
   { pose: 'probe', side: 'left', holds: 'probe', dress: { bands: [0.024, 0.124], bubbles: [], torn: false }, marks: { ...NO_MARKS, cuff: 'became' }, active: false },
   { pose: 'open', side: 'right', holds: null, marks: { ...NO_MARKS, back: 'became', palm: 'became' }, active: false },
   { pose: 'pinch', side: 'left', holds: 'gelPacket', marks: { ...NO_MARKS, fingers: 'became' }, active: true },
+  { pose: 'pinch', side: 'right', holds: 'mouth', marks: NO_MARKS, active: false },
+  { pose: 'pinch', side: 'left', holds: 'end', marks: NO_MARKS, active: false },
   { pose: 'pinch', side: 'right', holds: 'gauze', marks: NO_MARKS, active: false },
 ];
 

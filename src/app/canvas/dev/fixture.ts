@@ -30,6 +30,7 @@ export function makeFixture(name: FixtureName): RoomPicture {
   const marks = marksFor(name, strands, skin, scenario);
   return {
     step: 0, scenario, torsoX, hands, assistant: lookOf(standingAt(scenario.room.assistantXM), scenario.room.assistantXM), strands, items,
+    bedUpM: 0,
     patientOutline: layout.hump.map(([x, y]) => [x, y + layout.mattress.top]),
     skinX: Float64Array.from(skin, ([x]) => x), skinY: Float64Array.from(skin, ([, y]) => y),
     skinSurfaces: skin.slice(1).map((_, i) => `skin:${i}`),

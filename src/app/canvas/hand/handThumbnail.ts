@@ -5,6 +5,7 @@ import { paintClothOverHand } from '../gown/arm.ts';
 import { paintLooseBand } from '../items/band.ts';
 import { paintGelBottle } from '../items/gelBottle.ts';
 import { paintGlove, paintGownPacket, paintTieCard } from '../items/gownThings.ts';
+import { paintHeldEnd, paintHeldMouth } from '../items/heldFilm.ts';
 import { paintProbe } from '../items/probe.ts';
 import { paintSheathRoll } from '../items/sheathRoll.ts';
 import { paintGauze, paintGelPacket } from '../items/softItems.ts';
@@ -18,8 +19,10 @@ import { HAND_SHAPES } from './poses.ts';
 export interface ThumbnailLook {
   readonly pose: HandPose;
   readonly side: Side;
-  /** What the hand holds, or null. */
-  readonly holds: ItemPicture['kind'] | null;
+  /** What the hand holds: a thing, the mouth of an opened sheath or its open end once it is on the probe; or null. */
+  readonly holds: ItemPicture['kind'] | 'mouth' | 'end' | null;
+  /** 0 full … 1 emptied. */
+  readonly used?: number;
   /** What covers a held probe; null while it is bare and for other things. */
   readonly dress?: ProbeDress | null;
   readonly marks: HandDrawing['marks'];
@@ -31,6 +34,7 @@ export interface ThumbnailLook {
 
 /** The middle of the palm from the wrist (mm). */
 const PALM_MM = 95;
+const FILM_HELD: Readonly<Record<string, 'mouth' | 'end'>> = { pocket: 'mouth', film: 'end' };
 
 /** The part of a hand and of what it holds that a card shows, in millimetres of the hand. */
 const SHOWN = { left: -78, top: -104, right: 212, bottom: 76 } as const;
@@ -58,7 +62,7 @@ export function drawHand(canvas: HTMLCanvasElement, picture: RoomPicture, side: 
   const width = canvas.clientWidth || canvas.width;
   const height = canvas.clientHeight || canvas.height;
   paintThumbnail(canvas, {
-    pose: hand.pose, side, holds: held?.kind ?? null, dress: held?.dress ?? null, active: look.active, arm: picture.gown?.arms[side] ?? null, thingMark: markOf(held?.surfaces[0]),
+    pose: hand.pose, side, holds: held?.kind ?? FILM_HELD[hand.holds ?? ''] ?? null, used: held?.used ?? 0, dress: held?.dress ?? null, active: look.active, arm: picture.gown?.arms[side] ?? null, thingMark: markOf(held?.surfaces[0]),
     marks: { fingers: markOf(fingers), palm: markOf(palm), back: markOf(back), cuff: markOf(cuff) },
   }, width, height, density);
 }
@@ -85,13 +89,15 @@ function paintThumbnail(canvas: HTMLCanvasElement, look: ThumbnailLook, width: n
   });
 }
 
-function paintTool(pen: Pen, { holds, dress = null, thingMark = 'sterile' }: ThumbnailLook, [x, y]: readonly [number, number]): void {
+function paintTool(pen: Pen, { holds, used = 0, dress = null, thingMark = 'sterile' }: ThumbnailLook, [x, y]: readonly [number, number]): void {
   switch (holds) {
     case 'probe': paintProbe(pen.in(shift(x, y - 8)), thingMark, dress); break;
-    case 'gelPacket': paintGelPacket(pen.in(shift(x + 12, y + 10), turning(50)), 0, thingMark); break;
+    case 'gelPacket': paintGelPacket(pen.in(shift(x + 12, y + 10), turning(50)), used, thingMark); break;
     case 'gauze': paintGauze(pen.in(shift(x + 14, y + 6), turning(35)), thingMark); break;
     case 'band': paintLooseBand(pen.in(shift(x + 4, y + 2), turning(35)), thingMark); break;
-    case 'gelBottle': paintGelBottle(pen.in(shift(x + 6, y), turning(90)), 0, thingMark); break;
+    case 'gelBottle': paintGelBottle(pen.in(shift(x + 6, y), turning(90)), used, thingMark); break;
+    case 'mouth': paintHeldMouth(pen.in(shift(x, y))); break;
+    case 'end': paintHeldEnd(pen.in(shift(x, y))); break;
     case 'gownPacket': paintGownPacket(pen.in(shift(x + 30, y)), thingMark); break;
     case 'glove': paintGlove(pen.in(shift(x + 60, y)), thingMark); break;
     case 'tieCard': paintTieCard(pen.in(shift(x + 24, y)), thingMark); break;

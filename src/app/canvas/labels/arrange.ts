@@ -26,6 +26,9 @@ export interface Surroundings {
 
 /** A label keeps its place while its words are this near to it, so that names do not jump, in CSS pixels. */
 const KEEP_PX = 60;
+/** Words keep clear of the edges of the screen, and of the top of it, where legend and buttons lie over the room (CSS pixels). */
+const EDGE_PX = 4;
+const TOP_PX = 54;
 const HAND_HALF_M = 0.1;
 const PROBE_HALF_M = 0.07;
 /** Every how many nodes a strand keeps words away, and how far. */
@@ -49,11 +52,11 @@ export function arrange(places: readonly LabelPlace[], before: readonly PlacedLa
 
 function find(place: LabelPlace, old: PlacedLabel | undefined, taken: readonly Box[], { frame: { camera }, measure }: Surroundings): PlacedLabel | null {
   const point = camera.roomToScreen(place.x, place.y);
-  if (point.x < 4 || point.y < 4 || point.x > camera.widthPx - 4 || point.y > camera.heightPx - 4) return null;
+  if (point.x < EDGE_PX || point.y < EDGE_PX || point.x > camera.widthPx - EDGE_PX || point.y > camera.heightPx - EDGE_PX) return null;
   const size = measure(place.words);
   const fits = (label: PlacedLabel): boolean => {
     const box = { x0: label.x, y0: label.y, x1: label.x + size.wide, y1: label.y + size.high };
-    const onScreen = box.x0 > 4 && box.y0 > 4 && box.x1 < camera.widthPx - 4 && box.y1 < camera.heightPx - 4;
+    const onScreen = box.x0 > EDGE_PX && box.y0 > TOP_PX && box.x1 < camera.widthPx - EDGE_PX && box.y1 < camera.heightPx - EDGE_PX;
     return onScreen && !taken.some((other) => box.x0 < other.x1 && other.x0 < box.x1 && box.y0 < other.y1 && other.y0 < box.y1);
   };
   const fresh = place.offsets.map((offset) => at(place.words, point, offset, size));

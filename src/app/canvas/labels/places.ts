@@ -16,6 +16,9 @@ const ABOVE: readonly Offset[] = [[0, -34, 'centre'], [0, -58, 'centre']];
 const LEFT: readonly Offset[] = [[-44, 0, 'right'], [-44, 26, 'right'], [-44, -26, 'right']];
 const RIGHT: readonly Offset[] = [[44, 0, 'left'], [44, 26, 'left'], [44, -26, 'left']];
 
+/** Half the width of the assistant's body with its arms (m). */
+const BODY_HALF_M = 0.24;
+
 type Add = (words: string, x: number, y: number, ...offsets: (readonly Offset[])[]) => void;
 
 /** What is named, most useful first. Of things of one kind the first one bears the name. */
@@ -28,13 +31,13 @@ export function labelPlaces(picture: RoomPicture): LabelPlace[] {
   const site = siteOf(picture);
   if (site !== null) add('site', site[0] - 0.03, site[1], [[-150, 22, 'right'], [-170, 40, 'right'], [-120, -40, 'right'], [150, 22, 'left']]);
   addCord(picture, add);
-  for (const item of picture.items) if (!item.gone) addItem(item, add);
+  for (const item of picture.items) if (!item.gone && !isHidden(item, picture)) addItem(item, add);
   const pocket = picture.strands.find(({ id }) => id === 'pocket');
   if (pocket !== undefined) {
     const k = Math.round(pocket.x.length * 0.64);
     add('sheath', pocket.x[k]!, pocket.y[k]!, [[60, 40, 'left'], [60, -10, 'left'], [60, 80, 'left'], [-150, 40, 'right'], [-150, 90, 'right']]);
   }
-  add('rail', -room.rails.xM, room.bed.mattressTopM + 0.04, LEFT, RIGHT);
+  add('rail', -room.rails.xM, room.bed.mattressTopM + picture.bedUpM + 0.04, LEFT, RIGHT);
   add('pole', room.pole.xM, Math.min(room.pole.topM - 0.1, 1.8), RIGHT);
   add('kit table', room.kitTable.xM, room.kitTable.topM - 0.1, [[0, 70, 'centre']], ABOVE);
   add('bin', room.bin.xM, room.bin.rimM, ABOVE);
@@ -63,6 +66,9 @@ function addItem({ kind, dress, heldBy, x, y, c, s }: ItemPicture, add: Add): vo
     default:
   }
 }
+
+/** A bottle on the machine has no name while the assistant stands before it. */
+const isHidden = ({ kind, x, heldBy }: ItemPicture, { assistant }: RoomPicture): boolean => kind === 'gelBottle' && heldBy === null && Math.abs(x - assistant.torsoX) < BODY_HALF_M;
 
 function siteOf({ skinX, skinY, scenario }: RoomPicture): readonly [number, number] | null {
   const wanted = scenario.room.patient.siteXM + ((skinX[0] ?? 0) + (skinX.at(-1) ?? 0)) / 2;

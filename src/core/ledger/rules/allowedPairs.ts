@@ -23,6 +23,12 @@ export const ALLOWED_PAIRS: readonly AllowedPair[] = [
   { a: FIELD, b: [...PREPARED, 'patientSkin'], why: 'a laid drape meets the skin at its edge, with its underside; its drift is judged by itself' },
   { a: ['cover'], b: FIELD, why: 'a cover lies on what it covers and nothing passes it' },
   { a: PREPARED, b: ['patientSkin'], why: 'the same skin goes on' },
-  { a: ['sheathInside'], b: [...GLOVE, ...GOWN, ...SHEATH, ...ITEM, ...FIELD, ...PREPARED, 'bareProbe', 'bareCord', 'bareHand'], why: 'the inside of a sheath lies on probe and cord; where it is turned back over the fingers the fold keeps it off what is sterile' },
+  {
+    // Only the fold at the mouth shows the inside. It is clean while nothing is in it, and it does not get down to field or skin
+    // before the closed end below it, which is judged then.
+    a: ['sheathInside'],
+    b: [...GLOVE, ...GOWN, ...SHEATH, ...ITEM, ...FIELD, ...PREPARED, 'bareProbe', 'bareCord', 'bareHand'],
+    why: 'a sheath is closed but for its mouth: its inside lies on probe and cord, and the fold that is turned back over the fingers keeps it off what is sterile',
+  },
   { a: ITEM, b: ['floor', 'bin'], why: 'thrown away or dropped: it stays there', leavesField: true },
 ];

@@ -4,10 +4,10 @@ import type { StateHash } from '../../base/hash.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { taskReport, type DoneTasks } from '../done.ts';
 import { Hold, INTERRUPTION_S, type HoldState } from '../Hold.ts';
-import { SHEATH_TASKS, type Progress, type SheathObservation, type SheathTaskId } from '../observation.ts';
+import { SHEATH_TASKS, type LoadingObservation, type Progress, type SheathTaskId } from '../observation.ts';
 import { sheathHint } from './hints.ts';
 import { FACE_CLEAR, FACE_CLEAR_S, FACE_SPOILED, SLIDING_S, TAKEN_S } from './limits.ts';
-import { isFresh, isLaid, isLoose, isOn, isTaken, unseen, type Seen } from './seen.ts';
+import { isFresh, isLaid, isLoose, isOn, isTaken, see, unseen, type Seen } from './seen.ts';
 import { sheathMachine, type SheathEvent, type SheathSnapshot } from './sheathMachine.ts';
 import { isCritical } from './tasks.ts';
 
@@ -46,9 +46,10 @@ export class SheathProcedure {
   }
 
   /** Takes what was seen in the next step. Throws when steps do not rise. */
-  observe({ step, ...seen }: SheathObservation): void {
+  observe({ step, dropped, ...shown }: LoadingObservation): void {
     assert(step > this.step, `observation of step ${step} after step ${this.step}`);
     const before = this.seen;
+    const seen = see(shown, dropped, this.scenario);
     this.step = step;
     this.seen = seen;
     if (isFresh(seen, before)) this.beginAnew();

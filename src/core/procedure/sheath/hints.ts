@@ -1,7 +1,7 @@
 import type { Scenario } from '../../scenario/schema.ts';
 import type { SheathTaskId } from '../observation.ts';
 import { FACE_CLEAR, GATHERED_ENOUGH } from './limits.ts';
-import { isLaid, isOn, isTaken, type Seen } from './seen.ts';
+import { isLaid, isOn, isTaken, type LoadingThing, type Seen } from './seen.ts';
 
 const OPEN_MOUTH = 'Take the sheath, and open its mouth with the other hand.';
 const GEL_IN = 'Sterile gel into the closed end: hold the packet over the mouth and squeeze.';
@@ -10,8 +10,28 @@ const TOO_LITTLE_GEL = 'Too little gel went in for a picture. Stop and take a ne
 
 /** One line for the operator on what to do now, as a calm colleague would say it. */
 export function sheathHint(current: SheathTaskId | 'finished', seen: Seen, scenario: Scenario): string {
-  return seen.torn && current !== 'finished' ? TORN : HINTS[current](seen, scenario);
+  if (current === 'finished') return HINTS.finished(seen, scenario);
+  if (seen.torn) return TORN;
+  const lost = NEEDED[current].find((thing) => seen.lost?.includes(thing));
+  return lost === undefined ? HINTS[current](seen, scenario) : LOST[lost];
 }
+
+/** What a task cannot be done without. */
+const NEEDED: Readonly<Record<SheathTaskId, readonly LoadingThing[]>> = {
+  gelInside: ['sheath', 'gelPacket'],
+  probeTaken: ['sheath', 'probe'],
+  covered: ['sheath', 'probe'],
+  airOut: ['sheath', 'probe'],
+  banded: ['sheath', 'probe', 'band'],
+  laidDown: ['sheath', 'probe'],
+};
+
+const LOST: Readonly<Record<LoadingThing, string>> = {
+  sheath: 'The sheath is off the field. Stop and take a new sheath.',
+  gelPacket: 'The gel packet is off the field. Have it replaced.',
+  band: 'The band is off the field. Have it replaced.',
+  probe: 'The probe is off the field. Stop and have its sheath replaced.',
+};
 
 /** Share of the asked length from which on the rest of the film is out of the operator's reach along the cord. */
 const TAIL_SHARE = 0.5;

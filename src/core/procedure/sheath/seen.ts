@@ -1,8 +1,35 @@
 import type { Scenario } from '../../scenario/schema.ts';
 import type { SheathObservation } from '../observation.ts';
 
+/** What loading cannot go on without. */
+export type LoadingThing = 'sheath' | 'gelPacket' | 'band' | 'probe';
+
 /** What was last seen of the sheath. Plain JSON. */
-export type Seen = Omit<SheathObservation, 'step'>;
+export interface Seen extends Omit<SheathObservation, 'step'> {
+  /** There while things are off the field and what is left of their kind is not enough. */
+  readonly lost?: readonly LoadingThing[];
+}
+
+/** One goes behind the head, the other along the handle or the cord. */
+const BANDS = 2;
+
+export function see(seen: Omit<SheathObservation, 'step'>, dropped: readonly string[], scenario: Scenario): Seen {
+  const lost = dropped.length === 0 ? [] : lostOf(seen, dropped, scenario);
+  return lost.length === 0 ? seen : { ...seen, lost };
+}
+
+function lostOf(seen: Seen, dropped: readonly string[], { items }: Scenario): LoadingThing[] {
+  const left = (kind: 'gelPacket' | 'band'): number => items.filter((item) => item.kind === kind && !dropped.includes(item.id)).length;
+  const { probe } = seen;
+  return [
+    ...(seen.sheath === 'lying' && dropped.includes('sheathRoll') ? (['sheath'] as const) : []),
+    // Once the probe is inside, no packet helps any more.
+    ...(!probe.inside && left('gelPacket') === 0 ? (['gelPacket'] as const) : []),
+    // One that sits on the probe does not fall.
+    ...(left('band') < BANDS ? (['band'] as const) : []),
+    ...(isOn(seen) && !probe.withAssistant && dropped.includes('probe') ? (['probe'] as const) : []),
+  ];
+}
 
 /** What is seen before the first step: the sheath lies folded on the kit table, the probe hangs on its machine. */
 export const unseen = ({ sheath }: Scenario): Seen => ({

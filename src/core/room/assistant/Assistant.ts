@@ -12,7 +12,8 @@ import type { Sheath } from '../sheath/Sheath.ts';
 import { copyState, lookOf, palmOf, restOf, standingAt, stanceFor, stepBody, stepLimb, type AssistantLook, type AssistantState } from './assistantBody.ts';
 import { clumsyDetour } from './cordPlace.ts';
 import { Bringing } from './Bringing.ts';
-import { aimOf, arrived, CARRIED_BELOW_M, continues, drop, newErrand } from './doing.ts';
+import { bedWay } from './bedControl.ts';
+import { aimOf, arrived, canGoOn, CARRIED_BELOW_M, continues, drop, newErrand, pressNoMore, pressOn } from './doing.ts';
 import type { AssistantDeeds, AssistantSight, Errand, ErrandKind } from './errand.ts';
 import { alongReach, planReach, shareOf } from './reachPath.ts';
 import { REPLIES } from './replies.ts';
@@ -99,6 +100,11 @@ export class Assistant {
     return this.bringing?.hasProbe ?? false;
   }
 
+  /** Height to which a hand on its control sends the bed, in metres above where the scenario has it; null while there is none. */
+  get bedToM(): number | null {
+    return !this.stopped && this.errand && isOnControl(this.errand) ? this.errand.bedToM : null;
+  }
+
   /** One step, before the world moves. */
   step(sight: AssistantSight): AssistantDeeds {
     this.said = [];
@@ -166,6 +172,7 @@ export class Assistant {
     const onCord = errand?.kind === 'takeCord' && errand.phase !== 'leaving' ? errand : null;
     if (order.request === 'stop') {
       this.bringing?.stopDrawing(sight.step);
+      if (errand && isOnControl(errand)) pressNoMore(this.scene, errand);
       this.dresser?.stop();
       this.stopped = true;
       this.waiting = [];
@@ -183,6 +190,7 @@ export class Assistant {
     } else if (order.request === 'takeCord') {
       if (!onCord) this.waiting.push(order);
     } else if (onCord) this.said.push(REPLIES.cordInHand);
+    else if (errand && isOnControl(errand) && bedWay(order.request) !== 0) this.pressBed(errand, order.request);
     else {
       if (wasStopped && errand && errand.phase !== 'leaving') this.leave(errand, sight.step);
       this.waiting.push(order);
@@ -233,11 +241,17 @@ export class Assistant {
     errand.path = this.plan(errand, step, aimOf(this.scene, errand, torsoX));
   }
 
+  /** The hand is on the control already. */
+  private pressBed(errand: Errand, request: RequestId): void {
+    if (!canGoOn(this.scene, request)) this.said.push(REPLIES.bedEnd);
+    pressOn(this.scene, errand, request);
+  }
+
   private begin(sight: AssistantSight): void {
     const order = this.waiting.shift();
     if (!order) return;
     const errand = newErrand(this.scene, order.request as ErrandKind, order.thing, this.state, sight);
-    if (!errand) this.said.push(order.request === 'openPacket' ? REPLIES.noSpare : REPLIES.nothingToTake);
+    if (!errand) this.said.push(NOT_POSSIBLE[order.request as ErrandKind] ?? REPLIES.nothingToTake);
     else this.errand = errand;
   }
 
@@ -273,8 +287,8 @@ export class Assistant {
 
   private reach(errand: Errand, sight: AssistantSight, aim: readonly [number, number]): void {
     errand.phase = 'reaching';
-    // The face lies behind the plane of bed and field, and so does the way of the hand to it.
-    this.state.limbs[errand.arm].inPlane = errand.kind !== 'wipeFace';
+    // The face lies behind the plane of bed and field and the bed's control before it, and so do the ways of the hand there.
+    this.state.limbs[errand.arm].inPlane = errand.kind !== 'wipeFace' && bedWay(errand.kind) === 0;
     errand.via = errand.kind === 'takeCord' ? clumsyDetour(this.scene, this.skill, this.rng.next(), this.rng.next()) : null;
     errand.path = this.plan(errand, sight.step, errand.via ?? aim);
     if (errand.kind === 'openPacket') this.carried = errand.thing;
@@ -352,7 +366,10 @@ export class Assistant {
   }
 }
 
-const AT_WORK = { takeCord: 'holdingCord', wipeFace: 'wipingFace', takeAway: 'takingAway', openPacket: 'openingPacket' } as const;
+const AT_WORK = { takeCord: 'holdingCord', wipeFace: 'wipingFace', takeAway: 'takingAway', openPacket: 'openingPacket', bedUp: 'movingBed', bedDown: 'movingBed' } as const;
+const NOT_POSSIBLE: Readonly<Partial<Record<ErrandKind, string>>> = { openPacket: REPLIES.noSpare, bedUp: REPLIES.bedEnd, bedDown: REPLIES.bedEnd };
+/** The hand is on the control of the bed. */
+const isOnControl = ({ kind, phase }: Errand): boolean => phase === 'doing' && bedWay(kind) !== 0;
 const NOTHING = { wiped: false, tookAway: -1, dropped: -1 } as const;
 /** What an errand has brought about in a step. */
 type Deed = Pick<AssistantDeeds, 'wiped' | 'tookAway' | 'dropped'>;

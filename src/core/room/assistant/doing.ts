@@ -1,7 +1,10 @@
 import { secondsToSteps } from '../../base/time.ts';
 import { SIDES, type Side } from '../../base/side.ts';
+import type { RequestId } from '../../commands/command.ts';
 import type { Scene } from '../scene.ts';
+import { bedGoal } from '../bedHeight.ts';
 import type { AssistantState } from './assistantBody.ts';
+import { BED_STEP_M, bedControl, bedWay } from './bedControl.ts';
 import { cordWay, hangingNode, holdPoint } from './cordPlace.ts';
 import type { AssistantSight, Errand, ErrandKind } from './errand.ts';
 
@@ -20,9 +23,10 @@ const CHEEK_M = 0.05;
 /** Begins an errand, or null where there is nothing to be done. */
 export function newErrand(scene: Scene, kind: ErrandKind, thing: string, { torsoX }: AssistantState, sight: AssistantSight): Errand | null {
   const errand = (way: 1 | -1, of: { node?: number; thing?: number } = {}): Errand => ({
-    kind, phase: 'coming', arm: way > 0 ? 'right' : 'left', way, path: null, via: null, node: of.node ?? -1, thing: of.thing ?? -1, since: sight.step, slackM: 0, pullN: 0,
+    kind, phase: 'coming', arm: way > 0 ? 'right' : 'left', way, path: null, via: null, node: of.node ?? -1, thing: of.thing ?? -1, since: sight.step, slackM: 0, bedToM: 0, pullN: 0,
   });
   if (kind === 'takeCord') return errand(cordWay(scene), { node: hangingNode(scene) });
+  if (bedWay(kind) !== 0) return canGoOn(scene, kind) ? errand(torsoX >= 0 ? 1 : -1) : null;
   if (kind === 'wipeFace') return errand(torsoX >= sight.torsoX ? 1 : -1);
   if (kind === 'openPacket') {
     const spare = nextSpare(scene, thing, sight);
@@ -54,6 +58,7 @@ export function aimOf(scene: Scene, errand: Errand, operatorX: number): readonly
   const { world } = scene;
   if (errand.kind === 'takeCord') return errand.phase === 'doing' ? holdPoint(scene, errand.slackM) : [world.x[errand.node]!, world.y[errand.node]!];
   if (errand.kind === 'wipeFace') return [operatorX + errand.way * CHEEK_M, scene.scenario.operator.faceM];
+  if (bedWay(errand.kind) !== 0) return bedControl(scene.layout, errand.way);
   if (errand.kind === 'openPacket') return [scene.scenario.items[errand.thing - 1]!.xM, scene.layout.kitTable.top + DROP_M + CARRIED_BELOW_M];
   const { body } = scene.things[errand.thing]!;
   return [world.bodyX[body]!, world.bodyY[body]!];
@@ -64,15 +69,33 @@ export function arrived(scene: Scene, errand: Errand): void {
   const { world, assistantHands, things } = scene;
   if (errand.kind === 'takeCord') world.gripNode(assistantHands[errand.arm], errand.node, Infinity);
   if (errand.kind === 'takeAway') world.setBodyEnabled(things[errand.thing]!.body, false);
+  if (bedWay(errand.kind) !== 0) {
+    pressNoMore(scene, errand);
+    pressOn(scene, errand, errand.kind);
+  }
 }
 
 /** Whether there is more to do at the goal; looks after what is held. */
 export function continues(scene: Scene, errand: Errand, step: number): boolean {
+  if (bedWay(errand.kind) !== 0) return scene.layout.bedUpM !== errand.bedToM;
   if (errand.kind !== 'takeCord') return step - errand.since < secondsToSteps(errand.kind === 'wipeFace' ? WIPE_S : TAKE_S);
   if (!holdsNode(scene, errand.arm, errand.node)) return false;
   errand.pullN += (scene.world.holdForce(errand.node) - errand.pullN) * PULL_BLEND;
   return errand.pullN <= GRIP_N;
 }
+
+/** Whether the bed can go any farther that way. */
+export const canGoOn = (scene: Scene, request: RequestId): boolean => bedGoal(scene, bedWay(request) * BED_STEP_M) !== scene.layout.bedUpM;
+
+/** With the hand on the control: so much farther that way, beyond what is under way. */
+export function pressOn(scene: Scene, errand: Errand, request: RequestId): void {
+  const way = bedWay(request);
+  const ahead = Math.max(0, way * (errand.bedToM - scene.layout.bedUpM));
+  errand.bedToM = bedGoal(scene, way * (ahead + BED_STEP_M));
+}
+
+/** The bed stands still where it is. */
+export const pressNoMore = ({ layout }: Scene, errand: Errand): void => void (errand.bedToM = layout.bedUpM);
 
 /** Opens the hand. */
 export function drop(scene: Scene, errand: Errand): void {

@@ -4,7 +4,7 @@ import type { HandState } from '../handState.ts';
 import type { ReachPath } from './reachPath.ts';
 
 /** What an assistant does with a hand, from coming to going; the other requests change one that is under way. */
-export type ErrandKind = Extract<RequestId, 'takeCord' | 'wipeFace' | 'takeAway' | 'openPacket'>;
+export type ErrandKind = Extract<RequestId, 'takeCord' | 'wipeFace' | 'takeAway' | 'openPacket' | 'bedUp' | 'bedDown'>;
 
 /** One errand under way. Plain data. */
 export interface Errand {
@@ -24,6 +24,8 @@ export interface Errand {
   since: number;
   /** Cord given back toward the field so far, in metres. */
   slackM: number;
+  /** Height to which the bed goes, once the hand is on its control (m above where the scenario has it). */
+  bedToM: number;
   /** Pull at a held cord in newtons, averaged over about 0.1 s. */
   pullN: number;
 }

@@ -5,6 +5,7 @@ export const REPLIES = {
   probeComes: '“I have the probe already.”',
   nothingToLower: '“There is nothing that I could lower.”',
   noTail: '“There is no end of a sheath that I could take.”',
+  bedEnd: '“The bed goes no farther.”',
   nothingToTie: '“There is nothing that I could tie now.”',
   noCard: '“I see no card that I could take.”',
   noSpare: '“I have no other packet.”',

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { Side } from '../../../../src/core/base/side.ts';
 import { secondsToSteps } from '../../../../src/core/base/time.ts';
-import type { SheathObservation, SheathTaskId, TaskReport } from '../../../../src/core/procedure/observation.ts';
+import type { LoadingObservation, SheathTaskId, TaskReport } from '../../../../src/core/procedure/observation.ts';
 import { SheathProcedure } from '../../../../src/core/procedure/sheath/SheathProcedure.ts';
 import { scenarioSchema, type Scenario, type ScenarioSource } from '../../../../src/core/scenario/schema.ts';
 
@@ -10,7 +10,7 @@ export const sheathScenario = (parts: Partial<ScenarioSource> = {}): Scenario =>
   scenarioSchema.parse({ format: 'sterile-field-scenario', version: 1, id: 'loading', title: 'Loading', summary: 'For tests.', seed: 1, station: 'sheath', ...parts });
 
 /** The start: the sheath lies folded, the probe hangs on its machine. */
-export const FOLDED: SheathObservation = {
+export const FOLDED: LoadingObservation = {
   step: 0,
   sheath: 'lying',
   gathered: 1,
@@ -23,6 +23,7 @@ export const FOLDED: SheathObservation = {
   faceSpoiled: 1,
   bands: { head: false, cord: false },
   torn: false,
+  dropped: [],
 };
 
 const NOWHERE = { withAssistant: false, overMouth: false, inside: false, heldThrough: null, lyingOnField: false } as const;
@@ -30,14 +31,14 @@ const NOWHERE = { withAssistant: false, overMouth: false, inside: false, heldThr
 /** Says what is to be seen and lets time pass; every verb changes the scene, `for` shows it to the procedure. */
 export class SheathDriver {
   readonly procedure: SheathProcedure;
-  scene: SheathObservation = FOLDED;
+  scene: LoadingObservation = FOLDED;
   private step = 0;
 
   constructor(parts: Partial<ScenarioSource> = {}) {
     this.procedure = new SheathProcedure(sheathScenario(parts));
   }
 
-  with(change: Partial<SheathObservation>): this {
+  with(change: Partial<LoadingObservation>): this {
     this.scene = { ...this.scene, ...change };
     return this;
   }
@@ -84,6 +85,10 @@ export class SheathDriver {
   /** Nobody holds the sheathed probe; it lies still on the field, or it does not. */
   lie(lyingOnField = true): this {
     return this.with({ probe: { ...NOWHERE, inside: true, lyingOnField } });
+  }
+
+  fallen(...dropped: string[]): this {
+    return this.with({ dropped });
   }
 
   /** Shows the scene as it is for that many seconds. */

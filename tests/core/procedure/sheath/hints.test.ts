@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { SHEATH_TASKS } from '../../../../src/core/procedure/observation.ts';
+import type { ScenarioSource } from '../../../../src/core/scenario/schema.ts';
 import { FOLDED, loadedUpTo, SheathDriver } from './SheathDriver.ts';
 
 const EMPTY = 'Take the sheath, and open its mouth with the other hand.';
@@ -60,6 +61,26 @@ describe('The hint follows what the hands do', () => {
   it('to a new sheath where this one is no good any more', () => {
     for (const task of SHEATH_TASKS.slice(0, 5)) loadedUpTo(task).with({ torn: true }).for(0.1).expectHint('The film is torn. Stop and take a new sheath.');
     new SheathDriver().open().gel(2).bring().for(0.1).lower().for(0.1).expectHint('Too little gel went in for a picture. Stop and take a new sheath.');
+  });
+
+  it('to what lies off the field and is still needed', () => {
+    const items: ScenarioSource['items'] = [{ id: 'gel', kind: 'gelPacket', xM: 0.27 }, { id: 'one', kind: 'band', xM: -0.27 }, { id: 'two', kind: 'band', xM: -0.34 }];
+    const noGel = 'The gel packet is off the field. Have it replaced.';
+    const noBand = 'The band is off the field. Have it replaced.';
+    new SheathDriver({ items }).fallen('gel').for(0.1).expectHint(noGel).open().for(0.1).expectHint(noGel).fallen().for(0.1).expectHint('Sterile gel into the closed end: hold the packet over the mouth and squeeze.');
+    loadedUpTo('airOut', { items }).fallen('two').for(0.1).expectHint(noBand).bands(true, false).for(0.1).expectHint(noBand).fallen().for(0.1).expectHint('A second band along the handle or cord.');
+    new SheathDriver({ items }).fallen('sheathRoll').for(0.1).expectHint('The sheath is off the field. Stop and take a new sheath.');
+    loadedUpTo('banded', { items }).lie(false).fallen('probe').for(0.1).expectHint('The probe is off the field. Stop and have its sheath replaced.');
+  });
+
+  it('not to what lies there and is not needed, or no longer, or lies there twice', () => {
+    const items: ScenarioSource['items'] = [{ id: 'gel', kind: 'gelPacket', xM: 0.27 }, { id: 'more', kind: 'gelPacket', xM: -0.9 }, ...['one', 'two', 'three'].map((id, k) => ({ id, kind: 'band' as const, xM: -0.2 - 0.07 * k }))];
+    new SheathDriver({ items }).open().fallen('gel', 'one', 'two').for(0.1).expectHint('Sterile gel into the closed end: hold the packet over the mouth and squeeze.');
+    loadedUpTo('gelInside', { items }).fallen('gel', 'more', 'probe').for(0.1).expectHint('Ask for the probe.');
+    loadedUpTo('airOut', { items }).fallen('two').for(0.1).expectHint('A band behind the head, a second along the handle or cord.');
+    loadedUpTo('banded', { items }).fallen('one', 'two', 'three').for(0.1).expectHint('Lay the probe on the field and see that it stays.');
+    loadedUpTo('laidDown', { items }).fallen('gel', 'more', 'one', 'two', 'three').for(0.1).expectHint('All done. You can end the run.');
+    new SheathDriver({ items }).open().gel(2).bring().for(0.1).lower().fallen('gel', 'more').for(0.1).expectHint('Too little gel went in for a picture. Stop and take a new sheath.');
   });
 
   it('in one short line, always', () => {

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { StateHash } from '../../../../src/core/base/hash.ts';
-import { SHEATH_TASKS, type Progress, type SheathObservation, type SheathTaskId } from '../../../../src/core/procedure/observation.ts';
+import { SHEATH_TASKS, type Progress, type LoadingObservation, type SheathTaskId } from '../../../../src/core/procedure/observation.ts';
 import { SheathProcedure } from '../../../../src/core/procedure/sheath/SheathProcedure.ts';
 import { sheathScenario } from './SheathDriver.ts';
 
@@ -22,12 +22,13 @@ const stretch = fc.record({
   faceSpoiled: fc.constantFrom(0, 0.05, 0.2, 0.4, 1),
   bands: fc.record({ head: fc.boolean(), cord: fc.boolean() }),
   torn: fc.constant(false),
+  dropped: fc.subarray(['gel', 'bandOne', 'sheathRoll', 'probe']),
 });
 const work = fc.array(stretch, { maxLength: 14 });
 type Work = typeof work extends fc.Arbitrary<infer T> ? T : never;
 
 /** The stretches of work step by step. */
-function streamOf(stretches: Work): SheathObservation[] {
+function streamOf(stretches: Work): LoadingObservation[] {
   let step = 0;
   return stretches.flatMap(({ steps, ...scene }) => Array.from({ length: steps }, () => ({ ...scene, step: step++ })));
 }
@@ -42,10 +43,10 @@ const isDone = (progress: Progress, task: SheathTaskId): boolean => report(progr
 const faultIf = (wrong: boolean, fault: string): string | null => (wrong ? fault : null);
 
 /** What a step did wrong, in words, or null. */
-type Check = (before: Progress, after: Progress, seen: SheathObservation) => string | null;
+type Check = (before: Progress, after: Progress, seen: LoadingObservation) => string | null;
 
 /** Shows the stream and judges the progress before and after every step; the first fault found. */
-function along(stream: readonly SheathObservation[], check: Check): string | null {
+function along(stream: readonly LoadingObservation[], check: Check): string | null {
   const procedure = new SheathProcedure(SCENARIO);
   let before = procedure.progress;
   for (const seen of stream) {
