@@ -9,10 +9,11 @@ const THERE: Readonly<Record<NonNullable<RequestKey['needs']>, (scenario: Scenar
   bed: ({ room }) => room.bed.adjustable,
 };
 
-/** What the assistant can be asked for in a run of the scenario: first what only such a run has, since it is there to be asked for. */
-export function requestsIn(scenario: Scenario): readonly RequestKey[] {
-  const there = REQUEST_KEYS.filter(({ needs }) => needs === undefined || THERE[needs](scenario));
-  return [...there.filter(({ needs }) => needs !== undefined), ...there.filter(({ needs }) => needs === undefined)];
-}
+/** Requests of the station come first, since they are there to be asked for; the bed is moved seldom. */
+const placeOf = ({ needs }: RequestKey): number => (needs === undefined ? 1 : needs === 'bed' ? 2 : 0);
+
+/** What the assistant can be asked for in a run of the scenario, what matters most first. */
+export const requestsIn = (scenario: Scenario): readonly RequestKey[] =>
+  REQUEST_KEYS.filter(({ needs }) => needs === undefined || THERE[needs](scenario)).sort((a, b) => placeOf(a) - placeOf(b));
 
 export const canBeAsked = (request: RequestId, scenario: Scenario): boolean => requestsIn(scenario).some((one) => one.request === request);
