@@ -30,8 +30,9 @@ describe('Requests on offer', () => {
     expect(names(spare)).toEqual(['openPacket', ...ALWAYS]);
   });
 
-  it('are for the bed where it goes up and down', () => {
+  it('are for the bed last, where it goes up and down', () => {
     expect(names(ADJUSTABLE)).toEqual([...ALWAYS, 'bedUp', 'bedDown']);
+    expect(names({ ...LOADING, room: ADJUSTABLE.room })).toEqual(['bringProbe', 'lower', 'pullTail', 'openPacket', ...ALWAYS, 'bedUp', 'bedDown']);
     expect(canBeAsked('bedUp', scenarioWith())).toBe(false);
   });
 
