@@ -27,7 +27,7 @@ test('a run that begins with the sheath is played alone or on into the field, an
   await expect(page.getByText('1 of 2')).toBeVisible();
   await expect(page.getByRole('list', { name: 'Tasks' }).getByRole('listitem')).toHaveCount(6);
   await expect(page.getByRole('list', { name: 'Tasks' }).getByRole('listitem').first()).toContainText('gel inside');
-  for (const name of [/^Bring the probe/, /^Lower it/, /^Pull the tail/, /^Open a packet/]) await expect(page.getByRole('button', { name })).toBeVisible();
+  for (const name of [/^Bring the probe/, /^Lower the probe/, /^Pull the tail/, /^Open a packet/]) await expect(page.getByRole('button', { name })).toBeVisible();
   await expect(page.locator('.hint')).toHaveText('Take the sheath, and open its mouth with the other hand.');
 
   await page.waitForFunction(() => 'trainer' in window);

@@ -52,7 +52,7 @@ export const REQUEST_WORDS: Readonly<Record<RequestId, string>> = {
   wipeFace: 'Wipe my face',
   takeAway: 'Take this away',
   bringProbe: 'Bring the probe',
-  lower: 'Lower it',
+  lower: 'Lower the probe',
   pullTail: 'Pull the tail',
   openPacket: 'Open a packet',
   bedUp: 'Raise the bed',
