@@ -33,10 +33,10 @@ test('a run that begins with the sheath is played alone or on into the field, an
   await page.waitForFunction(() => 'trainer' in window);
   await page.getByRole('button', { name: /^Bring the probe/ }).click();
   await page.locator('.room').focus();
-  for (const key of ['KeyZ', 'Comma', 'Period']) await page.keyboard.press(key);
+  for (const key of ['KeyZ', 'Comma', 'Period', 'Semicolon']) await page.keyboard.press(key);
   await page.waitForTimeout(200);
   const asked = await page.evaluate(() => (window as unknown as { trainer: { commandsSoFar(): { command: { type: string; request?: string } }[] } }).trainer.commandsSoFar().flatMap(({ command }) => (command.type === 'ask' ? [command.request] : [])));
-  expect(asked).toEqual(['bringProbe', 'lower', 'pullTail', 'openPacket']);
+  expect(asked).toEqual(['bringProbe', 'lower', 'pullTail', 'openPacket', 'offerPacket']);
 });
 
 test('a run on the field has no requests for a sheath, by button or by key', async ({ page }) => {

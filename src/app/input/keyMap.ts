@@ -47,6 +47,7 @@ export const REQUEST_KEYS: readonly RequestKey[] = [
   { request: 'lower', cap: 'Z', code: 'KeyZ', needs: 'sheath' },
   { request: 'pullTail', cap: ',', code: 'Comma', needs: 'sheath' },
   { request: 'openPacket', cap: '.', code: 'Period', needs: 'packets' },
+  { request: 'offerPacket', cap: ';', code: 'Semicolon', needs: 'packets' },
   { request: 'bedUp', cap: 'PgUp', code: 'PageUp', needs: 'bed' },
   { request: 'bedDown', cap: 'PgDn', code: 'PageDown', needs: 'bed' },
   { request: 'tieBack', cap: '[', code: 'BracketLeft', needs: 'gown' },

@@ -13,6 +13,7 @@ const DOING_WORDS: Readonly<Record<AssistantDoing, string>> = {
   supportingCord: 'The assistant bears the weight of the cord.',
   pullingTail: 'The assistant pulls the tail of the sheath.',
   openingPacket: 'The assistant opens a packet.',
+  offeringItem: 'The assistant holds an item out in its opened packet.',
   movingBed: 'The assistant moves the bed.',
   tyingGown: 'The assistant ties your gown at the back.',
   holdingCard: 'The assistant holds the tie card while you turn.',

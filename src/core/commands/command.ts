@@ -16,7 +16,7 @@ export const commandSchema = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('notice') }),
   z.strictObject({ type: z.literal('remedy.start'), remedy: z.enum(['changeGlove', 'changeGownAndGloves', 'replaceItem', 'newSheath', 'coverDrape', 'prepAndDrape']), thing: z.string().max(40).optional() }),
   z.strictObject({ type: z.literal('remedy.cancel') }),
-  z.strictObject({ type: z.literal('ask'), request: z.enum(['takeCord', 'giveSlack', 'letGo', 'stop', 'wipeFace', 'takeAway', 'bringProbe', 'lower', 'pullTail', 'openPacket', 'bedUp', 'bedDown', 'tieBack', 'takeCard']), thing: z.string().max(40).optional() }),
+  z.strictObject({ type: z.literal('ask'), request: z.enum(['takeCord', 'giveSlack', 'letGo', 'stop', 'wipeFace', 'takeAway', 'bringProbe', 'lower', 'pullTail', 'openPacket', 'offerPacket', 'bedUp', 'bedDown', 'tieBack', 'takeCard']), thing: z.string().max(40).optional() }),
   z.strictObject({ type: z.literal('answer'), how: z.enum(['stop', 'fine']) }),
   z.strictObject({ type: z.literal('pace'), slowdown: z.union([z.literal(1), z.literal(2), z.literal(4)]) }),
   z.strictObject({ type: z.literal('run.end') }),

@@ -246,10 +246,10 @@ export class Room {
 
   private stepAssistant(step: number): { kind: 'assistantSpeaks'; words: string }[] {
     const sight = { step, hands: this.hands, torsoX: this.torsoX, gone: this.gone, packed: this.packed, offField: this.touches.offField() };
-    const { said, wiped, tookAway, dropped } = this.assistant.step(sight);
+    const { said, wiped, tookAway, unpacked } = this.assistant.step(sight);
     if (wiped) this.happenings.itchUntil = -1;
     if (tookAway >= 0) this.gone[tookAway] = this.carriedOff[tookAway] = true;
-    if (dropped >= 0) this.packed[dropped] = this.gone[dropped] = this.carriedOff[dropped] = false;
+    if (unpacked >= 0) this.packed[unpacked] = this.gone[unpacked] = this.carriedOff[unpacked] = false;
     return said.map((words) => ({ kind: 'assistantSpeaks', words }));
   }
 

@@ -25,14 +25,14 @@ describe('Requests on offer', () => {
   });
 
   it('are a packet more where some are still closed', () => {
-    expect(names(LOADING)).toEqual(['bringProbe', 'lower', 'pullTail', 'openPacket', ...ALWAYS]);
+    expect(names(LOADING)).toEqual(['bringProbe', 'lower', 'pullTail', 'openPacket', 'offerPacket', ...ALWAYS]);
     const spare = scenarioWith({ items: [{ id: 'spareGel', kind: 'gelPacket', xM: -1, spare: true }] });
-    expect(names(spare)).toEqual(['openPacket', ...ALWAYS]);
+    expect(names(spare)).toEqual(['openPacket', 'offerPacket', ...ALWAYS]);
   });
 
   it('are for the bed last, where it goes up and down', () => {
     expect(names(ADJUSTABLE)).toEqual([...ALWAYS, 'bedUp', 'bedDown']);
-    expect(names({ ...LOADING, room: ADJUSTABLE.room })).toEqual(['bringProbe', 'lower', 'pullTail', 'openPacket', ...ALWAYS, 'bedUp', 'bedDown']);
+    expect(names({ ...LOADING, room: ADJUSTABLE.room })).toEqual(['bringProbe', 'lower', 'pullTail', 'openPacket', 'offerPacket', ...ALWAYS, 'bedUp', 'bedDown']);
     expect(canBeAsked('bedUp', scenarioWith())).toBe(false);
   });
 
@@ -46,7 +46,7 @@ describe('Requests on offer', () => {
     }
   });
 
-  it.each([['KeyC', 'bringProbe'], ['KeyZ', 'lower'], ['Comma', 'pullTail'], ['Period', 'openPacket'], ['PageUp', 'bedUp'], ['PageDown', 'bedDown']])('lie on %s: %s', (code, request) => {
+  it.each([['KeyC', 'bringProbe'], ['KeyZ', 'lower'], ['Comma', 'pullTail'], ['Period', 'openPacket'], ['Semicolon', 'offerPacket'], ['PageUp', 'bedUp'], ['PageDown', 'bedDown']])('lie on %s: %s', (code, request) => {
     expect(keyMeaning(code, '')).toEqual({ kind: 'ask', request });
   });
 
@@ -64,7 +64,7 @@ describe('Requests on offer', () => {
 });
 
 describe('What the assistant is at', () => {
-  it.each(['bringingProbe', 'overMouth', 'lowering', 'supportingCord', 'pullingTail', 'openingPacket', 'movingBed'] as const)('%s is one sentence', (doing) => {
+  it.each(['bringingProbe', 'overMouth', 'lowering', 'supportingCord', 'pullingTail', 'openingPacket', 'offeringItem', 'movingBed'] as const)('%s is one sentence', (doing) => {
     expect(assistantInWords({ doing })).toMatch(/^The assistant [a-z ]+\.$/);
   });
 });

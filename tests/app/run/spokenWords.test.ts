@@ -36,6 +36,7 @@ describe('Words to the assistant', () => {
     ['pull', asks('pullTail')],
     ['pull the tail', asks('pullTail')],
     ['open a packet', asks('openPacket')],
+    ['offer it', asks('offerPacket')],
     ['open one more', asks('openPacket')],
     ['let go', asks('letGo')],
     ['hold the cord', asks('takeCord')],

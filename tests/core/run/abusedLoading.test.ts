@@ -11,7 +11,7 @@ import { runOperator, shippedScenario } from '../../support/runOperator.ts';
 /** Seconds of a good loading at which hands go mad: sheath lying, in the hand, probe swinging, in the sheath, film half drawn, laid down. */
 const AT_S = [3, 22, 45, 53, 57, 87];
 const MAD_STEPS = 10 * 120;
-const ASKS = ['bringProbe', 'lower', 'stop', 'letGo', 'takeCord', 'pullTail', 'giveSlack', 'openPacket', 'takeAway', 'wipeFace'] as const;
+const ASKS = ['bringProbe', 'lower', 'stop', 'letGo', 'takeCord', 'pullTail', 'giveSlack', 'openPacket', 'offerPacket', 'takeAway', 'wipeFace'] as const;
 /** Half of the room's width, its height, and how deep a thing may be in the floor (m). */
 const ROOM = { halfM: 2.6, highM: 2.6, floorM: -0.05 };
 

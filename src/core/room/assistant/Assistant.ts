@@ -13,7 +13,7 @@ import { copyState, lookOf, palmOf, restOf, standingAt, stanceFor, stepBody, ste
 import { clumsyDetour } from './cordPlace.ts';
 import { Bringing } from './Bringing.ts';
 import { bedWay } from './bedControl.ts';
-import { aimOf, arrived, canGoOn, CARRIED_BELOW_M, continues, drop, newErrand, pressNoMore, pressOn } from './doing.ts';
+import { aimOf, arrived, canGoOn, carriedFrom, continues, drop, isSpare, isTaken, newErrand, pressNoMore, pressOn } from './doing.ts';
 import type { AssistantDeeds, AssistantSight, Errand, ErrandKind } from './errand.ts';
 import { alongReach, planReach, shareOf } from './reachPath.ts';
 import { REPLIES } from './replies.ts';
@@ -110,6 +110,7 @@ export class Assistant {
     this.said = [];
     while (this.orders.length > 0 && this.orders[0]!.dueStep <= sight.step) this.obey(this.orders.shift()!, sight);
     let done: Deed = NOTHING;
+    if (this.errand && isOffering(this.errand) && isTaken(this.errand, sight.hands)) this.carried = -1;
     if (!this.stopped) {
       const loading = this.bringing?.active === true;
       const dressing = this.dresser?.active === true;
@@ -183,6 +184,7 @@ export class Assistant {
     if (this.obeyDressing(order, sight) || this.obeyLoading(order, sight.step)) return;
     if (order.request === 'letGo') {
       if (onCord) this.leave(onCord, sight.step);
+      else if (errand && isOffering(errand)) this.letItemGo(errand, sight.step);
       else this.said.push(REPLIES.holdNothing);
     } else if (order.request === 'giveSlack') {
       if (this.holdsCord) this.giveSlack(errand!, sight);
@@ -271,17 +273,19 @@ export class Assistant {
     const [x, y] = alongReach(errand.path!, sight.step, goal[0], goal[1]);
     stepLimb(state, errand.arm, x, y, false);
     if (errand.phase === 'doing') {
-      if (continues(scene, errand, sight.step)) return NOTHING;
-      const wiped = errand.kind === 'wipeFace';
-      this.leave(errand, sight.step);
-      return { wiped, tookAway: -1, dropped: errand.kind === 'openPacket' ? this.dropSpare(errand) : -1 };
+      if (continues(scene, errand, sight)) return NOTHING;
+      const { kind } = errand;
+      const unpacked = kind === 'openPacket' ? this.unpack(errand) : -1;
+      if (isSpare(kind)) this.letItemGo(errand, sight.step);
+      else this.leave(errand, sight.step);
+      return { wiped: kind === 'wipeFace', tookAway: -1, unpacked };
     }
     const limb = state.limbs[errand.arm];
     if (shareOf(errand.path!, sight.step) < 1 || length(limb.x - goal[0], limb.y - goal[1]) > ARRIVED_M) return NOTHING;
     if (errand.via) {
       errand.via = null;
       errand.path = this.plan(errand, sight.step, aim);
-    } else this.arrive(errand, sight);
+    } else return this.arrive(errand, sight);
     return NOTHING;
   }
 
@@ -291,15 +295,16 @@ export class Assistant {
     this.state.limbs[errand.arm].inPlane = errand.kind !== 'wipeFace' && bedWay(errand.kind) === 0;
     errand.via = errand.kind === 'takeCord' ? clumsyDetour(this.scene, this.skill, this.rng.next(), this.rng.next()) : null;
     errand.path = this.plan(errand, sight.step, errand.via ?? aim);
-    if (errand.kind === 'openPacket') this.carried = errand.thing;
+    if (isSpare(errand.kind)) this.carried = errand.thing;
   }
 
-  private arrive(errand: Errand, { step, torsoX }: AssistantSight): void {
+  private arrive(errand: Errand, { step, torsoX }: AssistantSight): Deed {
     errand.phase = 'doing';
     errand.since = step;
     arrived(this.scene, errand);
     if (errand.kind === 'takeAway') this.carried = errand.thing;
     errand.path = this.plan(errand, step, aimOf(this.scene, errand, torsoX));
+    return errand.kind === 'offerPacket' ? { ...NOTHING, unpacked: this.unpack(errand) } : NOTHING;
   }
 
   private leave(errand: Errand, step: number): void {
@@ -321,7 +326,7 @@ export class Assistant {
     const tookAway = this.carried;
     this.carried = -1;
     this.errand = null;
-    return { wiped: false, tookAway, dropped: -1 };
+    return { ...NOTHING, tookAway };
   }
 
   private plan(errand: Errand, step: number, to: readonly [number, number]): NonNullable<Errand['path']> {
@@ -345,9 +350,14 @@ export class Assistant {
     });
   }
 
-  /** What leaves its packet falls as it is. */
-  private dropSpare({ thing }: Errand): number {
+  /** What came out of its packet is no longer carried. */
+  private letItemGo(errand: Errand, step: number): void {
     this.carried = -1;
+    this.leave(errand, step);
+  }
+
+  /** What is out of its packet can be taken, and falls where nothing holds it. */
+  private unpack({ thing }: Errand): number {
     this.scene.world.setBodyEnabled(this.scene.things[thing]!.body, true);
     return thing;
   }
@@ -361,18 +371,21 @@ export class Assistant {
     }
     if (this.carried < 0 || !this.errand) return;
     const { x, y, c, s } = this.state.limbs[this.errand.arm];
-    if (this.errand.kind === 'openPacket') world.teleportBody(things[this.carried]!.body, x, y - CARRIED_BELOW_M, 1, 0);
+    const [aside, below] = carriedFrom(this.errand);
+    if (isSpare(this.errand.kind)) world.teleportBody(things[this.carried]!.body, x + aside, y - below, 1, 0);
     else world.teleportBody(things[this.carried]!.body, x, y, c, s);
   }
 }
 
-const AT_WORK = { takeCord: 'holdingCord', wipeFace: 'wipingFace', takeAway: 'takingAway', openPacket: 'openingPacket', bedUp: 'movingBed', bedDown: 'movingBed' } as const;
-const NOT_POSSIBLE: Readonly<Partial<Record<ErrandKind, string>>> = { openPacket: REPLIES.noSpare, bedUp: REPLIES.bedEnd, bedDown: REPLIES.bedEnd };
+const AT_WORK = { takeCord: 'holdingCord', wipeFace: 'wipingFace', takeAway: 'takingAway', openPacket: 'openingPacket', offerPacket: 'offeringItem', bedUp: 'movingBed', bedDown: 'movingBed' } as const;
+const NOT_POSSIBLE: Readonly<Partial<Record<ErrandKind, string>>> = { openPacket: REPLIES.noSpare, offerPacket: REPLIES.noSpare, bedUp: REPLIES.bedEnd, bedDown: REPLIES.bedEnd };
+/** An item is held out in its opened packet. */
+const isOffering = ({ kind, phase }: Errand): boolean => phase === 'doing' && kind === 'offerPacket';
 /** The hand is on the control of the bed. */
 const isOnControl = ({ kind, phase }: Errand): boolean => phase === 'doing' && bedWay(kind) !== 0;
-const NOTHING = { wiped: false, tookAway: -1, dropped: -1 } as const;
+const NOTHING = { wiped: false, tookAway: -1, unpacked: -1 } as const;
 /** What an errand has brought about in a step. */
-type Deed = Pick<AssistantDeeds, 'wiped' | 'tookAway' | 'dropped'>;
+type Deed = Pick<AssistantDeeds, 'wiped' | 'tookAway' | 'unpacked'>;
 /** Cord given back at one request, and in all (m). */
 const SLACK_M = 0.05;
 const SLACK_MOST_M = 0.15;

@@ -14,9 +14,13 @@ const TAKE_S = 0.3;
 /** Pull at which the cord slips out of a bare hand, in newtons, and share by which a new pull enters the one that counts (about 0.1 s). */
 const GRIP_N = 12;
 const PULL_BLEND = 0.08;
-/** Height from which an item is dropped out of its packet, and how far below the fingers it leaves it (m); common practice. */
+/** Height over the table from which an item is dropped out of its packet, or at which it is offered (m), and how long it is; common practice. */
 const DROP_M = 0.15;
-export const CARRIED_BELOW_M = 0.07;
+const OFFER_M = 0.35;
+const OFFER_S = 20;
+/** How far below the fingers an item leaves its packet, and how far before them it looks out of one that is held open (m); common practice. */
+const CARRIED_BELOW_M = 0.07;
+const OFFERED_BEFORE_M = 0.1;
 /** How far beside the middle of the face a cheek is wiped, in metres. */
 const CHEEK_M = 0.05;
 
@@ -28,7 +32,7 @@ export function newErrand(scene: Scene, kind: ErrandKind, thing: string, { torso
   if (kind === 'takeCord') return errand(cordWay(scene), { node: hangingNode(scene) });
   if (bedWay(kind) !== 0) return canGoOn(scene, kind) ? errand(torsoX >= 0 ? 1 : -1) : null;
   if (kind === 'wipeFace') return errand(torsoX >= sight.torsoX ? 1 : -1);
-  if (kind === 'openPacket') {
+  if (isSpare(kind)) {
     const spare = nextSpare(scene, thing, sight);
     return spare < 0 ? null : errand(scene.scenario.items[spare - 1]!.xM >= 0 ? 1 : -1, { thing: spare });
   }
@@ -59,7 +63,10 @@ export function aimOf(scene: Scene, errand: Errand, operatorX: number): readonly
   if (errand.kind === 'takeCord') return errand.phase === 'doing' ? holdPoint(scene, errand.slackM) : [world.x[errand.node]!, world.y[errand.node]!];
   if (errand.kind === 'wipeFace') return [operatorX + errand.way * CHEEK_M, scene.scenario.operator.faceM];
   if (bedWay(errand.kind) !== 0) return bedControl(scene.layout, errand.way);
-  if (errand.kind === 'openPacket') return [scene.scenario.items[errand.thing - 1]!.xM, scene.layout.kitTable.top + DROP_M + CARRIED_BELOW_M];
+  if (isSpare(errand.kind)) {
+    const [aside, below] = carriedFrom(errand);
+    return [scene.scenario.items[errand.thing - 1]!.xM - aside, scene.layout.kitTable.top + (errand.kind === 'offerPacket' ? OFFER_M : DROP_M) + below];
+  }
   const { body } = scene.things[errand.thing]!;
   return [world.bodyX[body]!, world.bodyY[body]!];
 }
@@ -75,14 +82,25 @@ export function arrived(scene: Scene, errand: Errand): void {
   }
 }
 
-/** Whether there is more to do at the goal; looks after what is held. */
-export function continues(scene: Scene, errand: Errand, step: number): boolean {
+/** Whether there is more to do at the goal; looks after what is held. An item is offered until a glove has it, or for long enough. */
+export function continues(scene: Scene, errand: Errand, { step, hands }: AssistantSight): boolean {
+  if (errand.kind === 'offerPacket') return step - errand.since < secondsToSteps(OFFER_S) && !isTaken(errand, hands);
   if (bedWay(errand.kind) !== 0) return scene.layout.bedUpM !== errand.bedToM;
   if (errand.kind !== 'takeCord') return step - errand.since < secondsToSteps(errand.kind === 'wipeFace' ? WIPE_S : TAKE_S);
   if (!holdsNode(scene, errand.arm, errand.node)) return false;
   errand.pullN += (scene.world.holdForce(errand.node) - errand.pullN) * PULL_BLEND;
   return errand.pullN <= GRIP_N;
 }
+
+/** An item that comes out of a packet. */
+export const isSpare = (kind: ErrandKind): boolean => kind === 'openPacket' || kind === 'offerPacket';
+
+/** How far aside of the fingers, toward the operator, and how far below them such an item is carried (m). */
+export const carriedFrom = ({ kind, way }: Errand): readonly [aside: number, below: number] => (kind === 'offerPacket' ? [-way * OFFERED_BEFORE_M, 0] : [0, CARRIED_BELOW_M]);
+
+/** A glove has taken hold of what the errand is about. */
+export const isTaken = ({ thing }: Errand, hands: AssistantSight['hands']): boolean =>
+  SIDES.some((side) => hands[side].hold?.kind === 'thing' && hands[side].hold.thing === thing);
 
 /** Whether the bed can go any farther that way. */
 export const canGoOn = (scene: Scene, request: RequestId): boolean => bedGoal(scene, bedWay(request) * BED_STEP_M) !== scene.layout.bedUpM;

@@ -4,7 +4,7 @@ import type { HandState } from '../handState.ts';
 import type { ReachPath } from './reachPath.ts';
 
 /** What an assistant does with a hand, from coming to going; the other requests change one that is under way. */
-export type ErrandKind = Extract<RequestId, 'takeCord' | 'wipeFace' | 'takeAway' | 'openPacket' | 'bedUp' | 'bedDown'>;
+export type ErrandKind = Extract<RequestId, 'takeCord' | 'wipeFace' | 'takeAway' | 'openPacket' | 'offerPacket' | 'bedUp' | 'bedDown'>;
 
 /** One errand under way. Plain data. */
 export interface Errand {
@@ -49,6 +49,6 @@ export interface AssistantDeeds {
   readonly wiped: boolean;
   /** A thing was carried out of the room, or −1. */
   readonly tookAway: number;
-  /** A thing was dropped out of its packet, or −1. */
-  readonly dropped: number;
+  /** A thing has come out of its packet, or −1. */
+  readonly unpacked: number;
 }
