@@ -1,6 +1,7 @@
 /** Benches: npm run bench, or some of them by name: npm run bench -- debrief. What else follows `--` goes to each of them. */
 const BENCHES: Readonly<Record<string, () => Promise<unknown>>> = {
   physics: () => import('./physicsBench.ts'),
+  room: () => import('./roomBench.ts'),
   debrief: () => import('./debriefBench.ts'),
 };
 
