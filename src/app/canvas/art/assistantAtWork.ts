@@ -11,6 +11,7 @@ import { paintMark } from '../pen/hatch.ts';
 import type { Pen } from '../pen/pen.ts';
 import { CLOTHES_SHADE } from '../pen/shades.ts';
 import { paintBody } from './assistant.ts';
+import { paintOpenedPacket } from './openedPacket.ts';
 
 const SKIN = '#DFB897';
 const SKIN_LINE = '#855E45';
@@ -26,8 +27,11 @@ export const paintAssistantBody = (pen: Pen, { torsoX, stoop }: AssistantPicture
   paintBody(pen.in(scaling(0.01), shift(torsoX * 100, 0)), stoop * 100, shown);
 
 /** Both arms where they are: bare forearm and hand below a short sleeve. The pen's frame is in metres. */
-export function paintAssistantArms(pen: Pen, { assistant: { hands } }: RoomPicture, shown: boolean): void {
-  for (const side of SIDES) paintArm(pen, side, hands[side], shown);
+export function paintAssistantArms(pen: Pen, { assistant: { doing, hands } }: RoomPicture, shown: boolean): void {
+  for (const side of SIDES) {
+    if (doing === 'offeringItem' && hands[side].inPlane) paintOpenedPacket(pen, hands[side]);
+    paintArm(pen, side, hands[side], shown);
+  }
 }
 
 function paintArm(pen: Pen, side: Side, arm: AssistantHandPicture, shown: boolean): void {
