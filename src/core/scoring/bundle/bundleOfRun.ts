@@ -48,10 +48,27 @@ function attempt(result: RunResult, scenario: Scenario, preparedStep: number, un
     .filter(({ task, doneStep }) => PUNCTURES.some((one) => one === task) && doneStep !== null && doneStep >= preparedStep && doneStep < until)
     .map(({ doneStep }) => doneStep!);
   const punctureStep = steps.length === 0 ? null : Math.min(...steps);
-  const changes = changesBefore(result, preparedStep, punctureStep ?? until);
-  const inputs: BundleInputs = { ...scenario.before, ...Object.fromEntries(changes.map(({ input }) => [input, 'yes'])) };
-  const origins = (Object.keys(scenario.before) as (keyof BundleInputs)[]).map((input): InputOrigin => changes.find((change) => change.input === input) ?? { input, from: 'start' });
+  const by = punctureStep ?? until;
+  const changes = changesBefore(result, preparedStep, by);
+  const dressed = scenario.station === 'gown' ? dressing(result, by) : [];
+  const inputs: BundleInputs = {
+    ...scenario.before,
+    ...Object.fromEntries(dressed.map(({ input, done }) => [input, done ? 'yes' : 'no'])),
+    ...Object.fromEntries(changes.map(({ input }) => [input, 'yes'])),
+  };
+  const origins = (Object.keys(scenario.before) as (keyof BundleInputs)[]).map((input): InputOrigin => [...changes, ...dressed].find((change) => change.input === input) ?? { input, from: 'start' });
   return { preparedStep, punctureStep, inputs, origins, bundle: insertionBundle(inputs) };
+}
+
+type TaskDone = RunResult['progress']['tasks'][number];
+
+/** Gown and gloves of a run that begins with putting them on: worn when the steps that put them on were done in time, whatever was assumed. */
+function dressing(result: RunResult, step: number): readonly (InputOrigin & { readonly done: boolean })[] {
+  const isDone = (task: TaskDone['task']): boolean => result.progress.tasks.some((one) => one.task === task && one.doneStep !== null && one.doneStep <= step);
+  return [
+    { input: 'gown', from: 'run', why: 'The gown was to be put on in the run.', done: isDone('armsIn') && isDone('tied') },
+    { input: 'gloves', from: 'run', why: 'The gloves were to be put on in the run.', done: isDone('firstGlove') && isDone('secondGlove') },
+  ];
 }
 
 /** What the run set to yes before the puncture. */

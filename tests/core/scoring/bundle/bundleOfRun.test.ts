@@ -56,6 +56,20 @@ describe('The bundle of a run', () => {
     expect(bundleOfRun(gown, bare).attempts[0]!.bundle.met).toBe(true);
   });
 
+  it('takes gown and gloves of a run that begins with gowning from what was done there', () => {
+    const gowning: Scenario = { ...scenario(), station: 'gown' };
+    const on = [taskDone('armsIn', 100), taskDone('tied', 200), taskDone('firstGlove', 300), taskDone('secondGlove', 400)];
+    const judged = (tasks: RunResult['progress']['tasks']): unknown => {
+      const { inputs, bundle } = bundleOfRun(resultWith({ tasks: [...tasks] }), gowning).attempts.at(-1)!;
+      return [inputs.gown, inputs.gloves, bundle.met];
+    };
+    expect(judged(on)).toEqual(['yes', 'yes', true]);
+    expect(judged(on.filter(({ task }) => task !== 'tied'))).toEqual(['no', 'yes', false]);
+    expect(judged(on.filter(({ task }) => task !== 'secondGlove'))).toEqual(['yes', 'no', false]);
+    expect(judged([...on, taskDone('anaesthetic', 350)])).toEqual(['yes', 'no', false]);
+    expect(fromRun(resultWith({ tasks: on }), gowning).sort()).toEqual(['gloves', 'gown']);
+  });
+
   it('does not count what came after the puncture', () => {
     const result = resultWith({ remedies: [remedy('changeGownAndGloves', 800, 'gown#1', 'glove.right#1', 'glove.left#1')], tasks: [taskDone('anaesthetic', 500)] });
     expect(fromRun(result, scenario({ gloves: 'no' }))).toEqual([]);
