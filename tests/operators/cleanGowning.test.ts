@@ -10,6 +10,7 @@ const CLEAN: readonly (readonly [string, typeof ROOMY, (work: GownWork) => unkno
   ['with pauses, hands together', ROOMY, (work) => work.gowned().waitTogether(3).glove('right').waitTogether(5).glove('left').card().waitTogether(11)],
   ['by a small operator beside pole and high table', CRAMPED, (work) => work.all()],
   ['by a tall operator in a short gown, who holds the cuffs', TALL, (work) => work.all()],
+  ['and a closed hand passes before the other arm without resting under it', ROOMY, (work) => work.all().passUnderArm()],
   ['and the itch is answered by the assistant', ROOMY, (work) => {
     work.gowned().glove('right').glove('left').card().waitTogether(9);
     return work.op.send({ type: 'ask', request: 'wipeFace' }).wait(8);

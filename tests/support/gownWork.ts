@@ -1,5 +1,6 @@
 import { otherSide, SIDES, signOf, type Side } from '../../src/core/base/side.ts';
 import { HAND } from '../../src/core/room/handShape.ts';
+import { fingertips } from '../../src/core/room/fingertips.ts';
 import type { Gown } from '../../src/core/room/gown/Gown.ts';
 import type { Operator } from './operator.ts';
 
@@ -155,6 +156,21 @@ export class GownWork {
   waitTogether(seconds: number): this {
     const { op, x } = this;
     op.palmsTo([['right', x - 0.1, this.workM], ['left', x + 0.1, this.workM]]).wait(seconds);
+    return this;
+  }
+
+  /** The closed right hand goes by where fingers would be in the armpit, in one movement. */
+  passUnderArm(): this {
+    const { op, x } = this;
+    const y = this.shoulderM - 0.13;
+    op.palmTo('left', x + 0.1, y - 0.12).palmTo('right', x - 0.1, y).turn('right', 0).grip('right');
+    const nearest = op.watchLeast(() => {
+      const [fx, fy] = fingertips(op.run.room.scene, 'right');
+      return Math.hypot(fx - x - op.run.scenario.operator.shoulderHalfWidthM, fy - this.shoulderM + 0.12);
+    });
+    op.palmTo('right', x + 0.35, y);
+    if (nearest.least > 0.05) throw new Error(`the hand came no nearer than ${nearest.least} m`);
+    op.release('right');
     return this;
   }
 
