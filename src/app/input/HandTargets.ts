@@ -36,8 +36,11 @@ export class HandTargets {
     this.wanted[side].y = clamp(y, REACH.yMin, REACH.yMax);
   }
 
-  moveBy(side: Side, dx: number, dy: number): void {
-    this.moveTo(side, this.wanted[side].x + dx, this.wanted[side].y + dy);
+  /** The hand goes on from there: nothing is sent before it is moved. */
+  goOnFrom(side: Side, x: number, y: number): void {
+    this.moveTo(side, x, y);
+    const { xMm, yMm } = inWholeUnits(this.wanted[side]);
+    this.sent[side] = { ...this.sent[side], xMm, yMm };
   }
 
   turnBy(side: Side, degrees: number): void {

@@ -1,12 +1,17 @@
 import type { Command } from '../../core/commands/command.ts';
 import { SIDES, signOf, type Side } from '../../core/base/side.ts';
 import { CommandQueue } from './CommandQueue.ts';
+import type { Point } from './followPointer.ts';
 import type { HandTargets } from './HandTargets.ts';
 import type { InputMode } from './InputMode.ts';
 import type { Leader } from './inputMachine.ts';
+import { distance } from './RoomView.ts';
 
 /** How long a hand may be closed on nothing before it opens again: a fifth of a second. */
 const EMPTY_STEPS = 24;
+/** A hand that nobody moved for so long, and that is so far from where it was sent, came along with the body: half a second, and in metres. */
+const IDLE_STEPS = 60;
+const ALONG_M = 0.3;
 
 /**
  * What every control (mouse, finger, key, stick, button on the screen) does to the hands; the one way from a person to commands.
@@ -17,12 +22,15 @@ export class HandsControl {
   private readonly closed: Record<Side, boolean>;
   private readonly emptySince: Record<Side, number | null> = { left: null, right: null };
   private readonly held: Record<Side, boolean> = { left: false, right: false };
+  private step = 0;
+  private readonly movedStep: Record<Side, number> = { left: 0, right: 0 };
   private readonly using: Record<Side, boolean> = { left: false, right: false };
 
   constructor(
     readonly mode: InputMode,
     private readonly targets: HandTargets,
     closed: Readonly<Record<Side, boolean>>,
+    private readonly handAt: (side: Side) => Point,
   ) {
     this.closed = { ...closed };
   }
@@ -33,10 +41,15 @@ export class HandsControl {
 
   /** Commands for the next step. */
   take(step: number): readonly Command[] {
+    this.step = step;
     return [...this.targets.commandsFor(step), ...this.queue.take()];
   }
 
-  targetOf(side: Side): { readonly x: number; readonly y: number } {
+  /** Where a hand is sent; one that came along while the other led goes on from where it is. */
+  targetOf(side: Side): Point {
+    const sent = this.targets.at(side);
+    const is = this.handAt(side);
+    if (this.step - this.movedStep[side] > IDLE_STEPS && distance(sent, is) > ALONG_M) this.targets.goOnFrom(side, is.x, is.y);
     return this.targets.at(side);
   }
 
@@ -53,11 +66,14 @@ export class HandsControl {
   }
 
   moveTo(side: Side, x: number, y: number): void {
-    if (this.mode.playing) this.targets.moveTo(side, x, y);
+    if (!this.mode.playing) return;
+    this.movedStep[side] = this.step;
+    this.targets.moveTo(side, x, y);
   }
 
   moveBy(side: Side, dx: number, dy: number): void {
-    if (this.mode.playing) this.targets.moveBy(side, dx, dy);
+    const { x, y } = this.targetOf(side);
+    this.moveTo(side, x + dx, y + dy);
   }
 
   /** Raises the fingertips. */

@@ -71,7 +71,7 @@ export class LiveRun {
     this.clock = new FrameClock(parts.slowdown);
     this.current = this.run.picture();
     this.previous = this.current;
-    this.hands = new HandsControl(this.mode, new HandTargets(targetsOf(this.current)), holdsOf(this.current));
+    this.hands = new HandsControl(this.mode, new HandTargets(targetsOf(this.current)), holdsOf(this.current), (side) => this.current.hands[side]);
     this.mode.subscribe(() => this.publish());
     if (this.run.stepCount === 0) this.hands.order({ type: 'pace', slowdown: parts.slowdown });
   }

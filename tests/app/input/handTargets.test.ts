@@ -19,7 +19,7 @@ describe('targets of the hands', () => {
 
   it('do not send a movement of less than a millimetre', () => {
     const targets = new HandTargets(start);
-    targets.moveBy('left', 0.0003, 0);
+    targets.moveTo('left', start.left.x + 0.0003, start.left.y);
     expect(targets.commandsFor(0)).toEqual([]);
   });
 

@@ -21,6 +21,25 @@ describe('controls of the hands', () => {
     expect(hands.take(0).map(({ type }) => type)).toEqual(['hand.move', 'hand.grip']);
   });
 
+  it('go on from where a hand is that came along with the body, without a command of their own', () => {
+    const hands = restingHands((side) => ({ x: side === 'left' ? 0.9 : -0.25, y: 1.3 }));
+    hands.take(200);
+    expect(hands.targetOf('left')).toMatchObject({ x: 0.9, y: 1.3 });
+    expect(hands.targetOf('right')).toMatchObject({ x: -0.25, y: 1.25 });
+    expect(hands.take(202)).toEqual([]);
+    hands.moveBy('left', -0.1, 0);
+    expect(hands.take(204)).toEqual([{ type: 'hand.move', hand: 'left', xMm: 800, yMm: 1300 }]);
+  });
+
+  it('keep leading a hand that lags behind', () => {
+    const hands = restingHands(() => ({ x: 0.25, y: 1.25 }));
+    hands.take(200);
+    hands.moveTo('left', 0.9, 1.3);
+    hands.take(202);
+    hands.moveBy('left', 0.1, 0);
+    expect(hands.take(204)).toEqual([{ type: 'hand.move', hand: 'left', xMm: 1000, yMm: 1300 }]);
+  });
+
   it('open a hand that closed on nothing after a moment, and say so', () => {
     const hands = restingHands();
     hands.setGrip('right', true);
