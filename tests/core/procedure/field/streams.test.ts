@@ -1,9 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { StateHash } from '../../../../src/core/base/hash.ts';
 import { FieldProcedure } from '../../../../src/core/procedure/field/FieldProcedure.ts';
 import type { FieldObservation, Progress, TaskId } from '../../../../src/core/procedure/observation.ts';
 import { scenarioWith } from './FieldDriver.ts';
+import { along, expectGoesOn, faultIf, holdsThrough, streamOf, type Check } from '../streams.ts';
 
 /** Short holds, so that random work completes something. */
 const SCENARIO = scenarioWith({ 'tasks.steadyViewS': 1, 'tasks.parkedS': 1, 'tasks.readyS': 0.5 });
@@ -27,41 +27,13 @@ const stretch = fc.record({
 const work = fc.array(stretch, { maxLength: 12 });
 type Work = typeof work extends fc.Arbitrary<infer T> ? T : never;
 
-/** The stretches of work step by step. */
-function streamOf(stretches: Work): FieldObservation[] {
-  let step = 0;
-  return stretches.flatMap(({ steps, ...scene }) => Array.from({ length: steps }, () => ({ ...scene, step: step++ })));
-}
-
-const hashOf = (procedure: FieldProcedure): string => {
-  const hash = new StateHash();
-  procedure.hashInto(hash);
-  return hash.digest();
-};
 const report = (progress: Progress, task: TaskId) => progress.tasks.find((one) => one.task === task)!;
 
-/** What a step did wrong, in words, or null. */
-type Check = (before: Progress, after: Progress, seen: FieldObservation) => string | null;
-
-/** Shows the stream and judges the progress before and after every step; the first fault found. */
-function along(stream: readonly FieldObservation[], check: Check): string | null {
-  const procedure = new FieldProcedure(SCENARIO);
-  let before = procedure.progress;
-  for (const seen of stream) {
-    procedure.observe(seen);
-    const after = procedure.progress;
-    const fault = check(before, after, seen);
-    if (fault !== null) return `step ${seen.step}: ${fault}`;
-    before = after;
-  }
-  return null;
-}
-
 const RUNS = { numRuns: 150, seed: 11 };
-const holdsAlways = (check: Check): void => fc.assert(fc.property(work, (stretches) => void expect(along(streamOf(stretches), check)).toBeNull()), RUNS);
+const judged = (stretches: Work, check: Check<FieldObservation>): string | null => along(new FieldProcedure(SCENARIO), streamOf(stretches), check);
+const holdsAlways = (check: Check<FieldObservation>): void => holdsThrough(work, (stretches) => judged(stretches, check), RUNS);
 
 const isDone = (progress: Progress, task: TaskId): boolean => report(progress, task).doneStep !== null;
-const faultIf = (wrong: boolean, fault: string): string | null => (wrong ? fault : null);
 
 describe('Whatever the hands do', () => {
   it('a done task keeps its step and its order, but for parking and rubbish', () => {
@@ -117,7 +89,7 @@ describe('Whatever the hands do', () => {
   it('all of this is judged on work that gets somewhere', () => {
     const met = { view: 0, park: 0, ready: 0, slid: 0, outOfOrder: 0 };
     for (const stretches of fc.sample(work, RUNS)) {
-      along(streamOf(stretches), (before, after) => {
+      judged(stretches, (before, after) => {
         for (const task of ['view', 'park', 'ready'] as const) if (!isDone(before, task) && isDone(after, task)) met[task]++;
         if (isDone(before, 'park') && !isDone(after, 'park')) met.slid++;
         if (after.tasks.some((one) => one.outOfOrderAfter !== null)) met.outOfOrder++;
@@ -131,45 +103,8 @@ describe('Whatever the hands do', () => {
 describe('A snapshot', () => {
   it('goes on exactly as the original, also through JSON, and does not change with it', () => {
     fc.assert(
-      fc.property(work, fc.nat(), (stretches, cut) => {
-        const stream = streamOf(stretches);
-        const at = stream.length === 0 ? 0 : cut % stream.length;
-        const first = new FieldProcedure(SCENARIO);
-        stream.slice(0, at).forEach((seen) => first.observe(seen));
-        const snapshot = first.snapshot();
-        const text = JSON.stringify(snapshot);
-        const second = new FieldProcedure(SCENARIO);
-        second.restore(JSON.parse(text));
-        expect(hashOf(second)).toBe(hashOf(first));
-        for (const seen of stream.slice(at)) {
-          first.observe(seen);
-          second.observe(seen);
-        }
-        expect(second.progress).toEqual(first.progress);
-        expect(hashOf(second)).toBe(hashOf(first));
-        expect(JSON.stringify(snapshot)).toBe(text);
-      }),
+      fc.property(work, fc.nat(), (stretches, cut) => expectGoesOn<FieldObservation>(() => new FieldProcedure(SCENARIO), streamOf(stretches), cut)),
       RUNS,
     );
-  });
-
-  it('takes a procedure back to before', () => {
-    const procedure = new FieldProcedure(SCENARIO);
-    const start = procedure.snapshot();
-    const hash = hashOf(procedure);
-    procedure.observe({ step: 0, gelOnSite: 1, probe: { heldBy: 'left', atSite: true, speed: 0, coupled: true, lyingOnField: false }, needle: { heldBy: null, tipToSite: 1, speed: 0 }, anaesthetic: 0, rubbishLeft: [], binned: [], sharpsBinned: [], dropped: [] });
-    expect(hashOf(procedure)).not.toBe(hash);
-    procedure.restore(start);
-    expect(hashOf(procedure)).toBe(hash);
-    expect(procedure.progress.tasks.every((one) => one.doneStep === null)).toBe(true);
-  });
-
-  it('of two procedures that differ in one counted step differs in its hash', () => {
-    const shown = (steps: number): string => {
-      const procedure = new FieldProcedure(SCENARIO);
-      for (let step = 0; step < 10; step++) procedure.observe({ step, gelOnSite: 0, probe: { heldBy: 'left', atSite: true, speed: step < steps ? 0 : 1, coupled: true, lyingOnField: false }, needle: { heldBy: null, tipToSite: 1, speed: 0 }, anaesthetic: 0, rubbishLeft: ['gel'], binned: [], sharpsBinned: [], dropped: [] });
-      return hashOf(procedure);
-    };
-    expect(shown(5)).not.toBe(shown(6));
   });
 });

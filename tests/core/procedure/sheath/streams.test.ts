@@ -1,9 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { StateHash } from '../../../../src/core/base/hash.ts';
 import { SHEATH_TASKS, type Progress, type LoadingObservation, type SheathTaskId } from '../../../../src/core/procedure/observation.ts';
 import { SheathProcedure } from '../../../../src/core/procedure/sheath/SheathProcedure.ts';
 import { sheathScenario } from './SheathDriver.ts';
+import { along, expectGoesOn, faultIf, holdsThrough, streamOf, type Check } from '../streams.ts';
 
 /** A short time on the field, so that random work completes something. */
 const SCENARIO = sheathScenario({ tasks: { parkedS: 1 } });
@@ -27,40 +27,12 @@ const stretch = fc.record({
 const work = fc.array(stretch, { maxLength: 14 });
 type Work = typeof work extends fc.Arbitrary<infer T> ? T : never;
 
-/** The stretches of work step by step. */
-function streamOf(stretches: Work): LoadingObservation[] {
-  let step = 0;
-  return stretches.flatMap(({ steps, ...scene }) => Array.from({ length: steps }, () => ({ ...scene, step: step++ })));
-}
-
-const hashOf = (procedure: SheathProcedure): string => {
-  const hash = new StateHash();
-  procedure.hashInto(hash);
-  return hash.digest();
-};
 const report = (progress: Progress, task: SheathTaskId) => progress.tasks.find((one) => one.task === task)!;
 const isDone = (progress: Progress, task: SheathTaskId): boolean => report(progress, task).doneStep !== null;
-const faultIf = (wrong: boolean, fault: string): string | null => (wrong ? fault : null);
-
-/** What a step did wrong, in words, or null. */
-type Check = (before: Progress, after: Progress, seen: LoadingObservation) => string | null;
-
-/** Shows the stream and judges the progress before and after every step; the first fault found. */
-function along(stream: readonly LoadingObservation[], check: Check): string | null {
-  const procedure = new SheathProcedure(SCENARIO);
-  let before = procedure.progress;
-  for (const seen of stream) {
-    procedure.observe(seen);
-    const after = procedure.progress;
-    const fault = check(before, after, seen);
-    if (fault !== null) return `step ${seen.step}: ${fault}`;
-    before = after;
-  }
-  return null;
-}
 
 const RUNS = { numRuns: 150, seed: 12 };
-const holdsAlways = (check: Check): void => fc.assert(fc.property(work, (stretches) => void expect(along(streamOf(stretches), check)).toBeNull()), RUNS);
+const judged = (stretches: Work, check: Check<LoadingObservation>): string | null => along(new SheathProcedure(SCENARIO), streamOf(stretches), check);
+const holdsAlways = (check: Check<LoadingObservation>): void => holdsThrough(work, (stretches) => judged(stretches, check), RUNS);
 
 /** What must come before a task, said once more in other words: the chain, with three in the middle that go in any order. */
 const STAGE: Readonly<Record<SheathTaskId, number>> = { gelInside: 0, probeTaken: 1, covered: 2, airOut: 2, banded: 2, laidDown: 3 };
@@ -116,7 +88,7 @@ describe('Whatever the hands do', () => {
   it('all of this is judged on work that gets somewhere', () => {
     const met = { probeTaken: 0, covered: 0, airOut: 0, banded: 0, laidDown: 0, airBack: 0, slid: 0, outOfOrder: 0 };
     for (const stretches of fc.sample(work, RUNS)) {
-      along(streamOf(stretches), (before, after) => {
+      judged(stretches, (before, after) => {
         for (const task of ['probeTaken', 'covered', 'airOut', 'banded', 'laidDown'] as const) if (!isDone(before, task) && isDone(after, task)) met[task]++;
         if (isDone(before, 'airOut') && !isDone(after, 'airOut')) met.airBack++;
         if (isDone(before, 'laidDown') && !isDone(after, 'laidDown')) met.slid++;
@@ -131,24 +103,7 @@ describe('Whatever the hands do', () => {
 describe('A snapshot', () => {
   it('goes on exactly as the original, also through JSON, and does not change with it', () => {
     fc.assert(
-      fc.property(work, fc.nat(), (stretches, cut) => {
-        const stream = streamOf(stretches);
-        const at = stream.length === 0 ? 0 : cut % stream.length;
-        const first = new SheathProcedure(SCENARIO);
-        stream.slice(0, at).forEach((seen) => first.observe(seen));
-        const snapshot = first.snapshot();
-        const text = JSON.stringify(snapshot);
-        const second = new SheathProcedure(SCENARIO);
-        second.restore(JSON.parse(text));
-        expect(hashOf(second)).toBe(hashOf(first));
-        for (const seen of stream.slice(at)) {
-          first.observe(seen);
-          second.observe(seen);
-        }
-        expect(second.progress).toEqual(first.progress);
-        expect(hashOf(second)).toBe(hashOf(first));
-        expect(JSON.stringify(snapshot)).toBe(text);
-      }),
+      fc.property(work, fc.nat(), (stretches, cut) => expectGoesOn<LoadingObservation>(() => new SheathProcedure(SCENARIO), streamOf(stretches), cut)),
       RUNS,
     );
   });
