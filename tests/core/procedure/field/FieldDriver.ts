@@ -1,11 +1,10 @@
-import { expect } from 'vitest';
 import type { Side } from '../../../../src/core/base/side.ts';
-import { secondsToSteps } from '../../../../src/core/base/time.ts';
 import { FieldProcedure } from '../../../../src/core/procedure/field/FieldProcedure.ts';
-import type { FieldObservation, TaskId, TaskReport } from '../../../../src/core/procedure/observation.ts';
+import type { FieldObservation, TaskId } from '../../../../src/core/procedure/observation.ts';
 import { parseScenario } from '../../../../src/core/scenario/parseScenario.ts';
 import type { Scenario } from '../../../../src/core/scenario/schema.ts';
 import { fileWith } from '../../scenario/source.ts';
+import { StationDriver } from '../StationDriver.ts';
 
 type Changes = Parameters<typeof fileWith>[0];
 
@@ -29,19 +28,10 @@ export const QUIET: FieldObservation = {
   dropped: [],
 };
 
-/** Says what is to be seen and lets time pass; every verb changes the scene, `for` shows it to the procedure. */
-export class FieldDriver {
-  readonly procedure: FieldProcedure;
-  scene: FieldObservation = QUIET;
-  private step = 0;
-
+/** The work of the station in verbs. */
+export class FieldDriver extends StationDriver<FieldObservation, TaskId, FieldProcedure> {
   constructor(changes: Changes = {}) {
-    this.procedure = new FieldProcedure(scenarioWith(changes));
-  }
-
-  private with(change: Partial<FieldObservation>): this {
-    this.scene = { ...this.scene, ...change };
-    return this;
+    super(new FieldProcedure(scenarioWith(changes)), QUIET);
   }
 
   gel(gelOnSite = 1): this {
@@ -80,46 +70,8 @@ export class FieldDriver {
     return this.with({ rubbishLeft });
   }
 
-  fallen(...dropped: string[]): this {
-    return this.with({ dropped });
-  }
-
   sharps(...sharpsBinned: string[]): this {
     return this.with({ sharpsBinned });
-  }
-
-  /** Shows the scene as it is for that many seconds. */
-  for(seconds: number): this {
-    return this.forSteps(secondsToSteps(seconds));
-  }
-
-  forSteps(count: number): this {
-    for (let k = 0; k < count; k++) this.procedure.observe({ ...this.scene, step: this.step++ });
-    return this;
-  }
-
-  /** Number of the last step shown. */
-  get lastStep(): number {
-    return this.step - 1;
-  }
-
-  report(task: TaskId): TaskReport {
-    return this.procedure.progress.tasks.find((one) => one.task === task)!;
-  }
-
-  expectDone(...tasks: TaskId[]): this {
-    expect(this.procedure.progress.tasks.filter((one) => one.doneStep !== null).map((one) => one.task)).toEqual(tasks);
-    return this;
-  }
-
-  expectCurrent(task: TaskId | 'finished'): this {
-    expect(this.procedure.progress.current).toBe(task);
-    return this;
-  }
-
-  expectHint(hint: string): this {
-    expect(this.procedure.progress.hint).toBe(hint);
-    return this;
   }
 }
 

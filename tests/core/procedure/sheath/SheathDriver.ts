@@ -1,9 +1,8 @@
-import { expect } from 'vitest';
 import type { Side } from '../../../../src/core/base/side.ts';
-import { secondsToSteps } from '../../../../src/core/base/time.ts';
-import type { LoadingObservation, SheathTaskId, TaskReport } from '../../../../src/core/procedure/observation.ts';
+import type { LoadingObservation, SheathTaskId } from '../../../../src/core/procedure/observation.ts';
 import { SheathProcedure } from '../../../../src/core/procedure/sheath/SheathProcedure.ts';
 import { scenarioSchema, type Scenario, type ScenarioSource } from '../../../../src/core/scenario/schema.ts';
+import { StationDriver } from '../StationDriver.ts';
 
 /** A scenario for these tests: 5 mL of gel, 0.8 m covered, laid down for 4 s, unless changed. */
 export const sheathScenario = (parts: Partial<ScenarioSource> = {}): Scenario =>
@@ -28,19 +27,10 @@ export const FOLDED: LoadingObservation = {
 
 const NOWHERE = { withAssistant: false, overMouth: false, inside: false, heldThrough: null, lyingOnField: false } as const;
 
-/** Says what is to be seen and lets time pass; every verb changes the scene, `for` shows it to the procedure. */
-export class SheathDriver {
-  readonly procedure: SheathProcedure;
-  scene: LoadingObservation = FOLDED;
-  private step = 0;
-
+/** The loading in verbs. */
+export class SheathDriver extends StationDriver<LoadingObservation, SheathTaskId, SheathProcedure> {
   constructor(parts: Partial<ScenarioSource> = {}) {
-    this.procedure = new SheathProcedure(sheathScenario(parts));
-  }
-
-  with(change: Partial<LoadingObservation>): this {
-    this.scene = { ...this.scene, ...change };
-    return this;
+    super(new SheathProcedure(sheathScenario(parts)), FOLDED);
   }
 
   take(gathered = 1): this {
@@ -85,44 +75,6 @@ export class SheathDriver {
   /** Nobody holds the sheathed probe; it lies still on the field, or it does not. */
   lie(lyingOnField = true): this {
     return this.with({ probe: { ...NOWHERE, inside: true, lyingOnField } });
-  }
-
-  fallen(...dropped: string[]): this {
-    return this.with({ dropped });
-  }
-
-  /** Shows the scene as it is for that many seconds. */
-  for(seconds: number): this {
-    return this.forSteps(secondsToSteps(seconds));
-  }
-
-  forSteps(count: number): this {
-    for (let k = 0; k < count; k++) this.procedure.observe({ ...this.scene, step: this.step++ });
-    return this;
-  }
-
-  /** Number of the last step shown. */
-  get lastStep(): number {
-    return this.step - 1;
-  }
-
-  report(task: SheathTaskId): TaskReport {
-    return this.procedure.progress.tasks.find((one) => one.task === task)!;
-  }
-
-  expectDone(...tasks: SheathTaskId[]): this {
-    expect(this.procedure.progress.tasks.filter((one) => one.doneStep !== null).map((one) => one.task)).toEqual(tasks);
-    return this;
-  }
-
-  expectCurrent(task: SheathTaskId | 'finished'): this {
-    expect(this.procedure.progress.current).toBe(task);
-    return this;
-  }
-
-  expectHint(hint: string): this {
-    expect(this.procedure.progress.hint).toBe(hint);
-    return this;
   }
 }
 
