@@ -6,11 +6,12 @@ import { BODY_RUNS } from './runs/body.ts';
 import { CORD_RUNS } from './runs/cord.ts';
 import { DRAPE_RUNS } from './runs/drape.ts';
 import { FIXED_THING_RUNS } from './runs/fixedThings.ts';
+import { GLOVE_CHANGE_RUNS } from './runs/gloveChange.ts';
 import { GOWN_RUNS } from './runs/gown.ts';
 import { PLACE_RUNS } from './runs/places.ts';
 import { SHEATH_RUNS } from './runs/sheath.ts';
 
-const RUNS: readonly BreakRun[] = [...ASSISTANT_RUNS, ...FIXED_THING_RUNS, ...BODY_RUNS, ...CORD_RUNS, ...DRAPE_RUNS, ...PLACE_RUNS, ...SHEATH_RUNS, ...GOWN_RUNS];
+const RUNS: readonly BreakRun[] = [...ASSISTANT_RUNS, ...FIXED_THING_RUNS, ...BODY_RUNS, ...CORD_RUNS, ...DRAPE_RUNS, ...PLACE_RUNS, ...SHEATH_RUNS, ...GOWN_RUNS, ...GLOVE_CHANGE_RUNS];
 
 /** Nothing else was broken, and every rule was in force. */
 const isPure = ({ breaks, room }: BreakRun): boolean => breaks.length === 1 && (typeof room !== 'object' || room.rulesOff.length === 0);
@@ -40,6 +41,7 @@ const COVERED: Readonly<Record<string, readonly string[]>> = {
   'the gown on floor, table edge or a passer-by': ['sleeve-on-floor', 'sleeve-on-table-edge', 'sleeve-on-person'],
   'bare skin where it must not be': ['gown-on-own-skin', 'glove-on-own-skin', 'own-skin-on-field', 'finger-past-cuff'],
   'gloving that leaves no barrier': ['cuff-shows', 'glove-torn', 'sleeved-hand-low'],
+  'open gloving': ['glove-inside-out', 'glove-on-own-skin'],
   'ties and card': ['sleeve-on-bare-hand', 'glove-on-card-end'],
   'waiting in gown and gloves': ['hand-in-armpit'],
   'something contaminated used at the site': ['unsterile-used-at-site'],
@@ -59,7 +61,7 @@ const NOT_PLAYED: Readonly<Record<string, string>> = {
   'sleeve-on-bed': COVERED_FIRST, 'field-on-fixed-thing': 'only the underside of a laid drape lies on bed and rail, and no scripted pull turned it over',
   'item-on-bed': OTHERS_FIRST, 'sheath-on-bed': OTHERS_FIRST, 'item-on-table-edge': OTHERS_FIRST, 'sheath-on-table-edge': OTHERS_FIRST, 'sheath-on-machine': OTHERS_FIRST,
   'item-on-skin': OTHERS_FIRST, 'sheath-on-skin': OTHERS_FIRST, 'sleeve-on-skin': IN_DEPTH, 'sleeve-on-face': IN_DEPTH,
-  'glove-on-person': OTHERS_FIRST, 'sheath-on-person': IN_DEPTH, 'item-on-person': IN_DEPTH, 'gown-inside-out': IN_DEPTH, 'bare-hand-on-field': OTHERS_FIRST,
+  'glove-on-person': OTHERS_FIRST, 'sheath-on-person': IN_DEPTH, 'item-on-person': IN_DEPTH, 'gown-inside-out': IN_DEPTH, 'passed-cuff-met': OTHERS_FIRST, 'bare-hand-on-field': OTHERS_FIRST,
   'item-on-bare-hand': 'the assistant takes only what has fallen, which counts as unsterile since then',
   'glove-on-upper-sleeve': IN_DEPTH, 'sleeve-on-upper-sleeve': IN_DEPTH, 'sheath-on-upper-sleeve': IN_DEPTH, 'item-on-upper-sleeve': IN_DEPTH,
   'item-on-bare-cord': IN_DEPTH, 'sleeve-on-sheath-tail': IN_DEPTH, 'sheath-on-sheath-tail': IN_DEPTH, 'item-on-sheath-tail': IN_DEPTH,

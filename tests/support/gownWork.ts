@@ -12,12 +12,11 @@ const UP = 60;
 
 /** An operator who puts on gown and gloves, hold by hold, as it is taught. */
 export class GownWork {
-  /** Middle of the place where it is done (m). */
-  readonly x: number;
-
-  constructor(readonly op: Operator) {
-    this.x = op.run.scenario.gown.standXM;
-  }
+  /** `x` is the middle of the place where it is done (m). */
+  constructor(
+    readonly op: Operator,
+    readonly x = op.run.scenario.gown.standXM,
+  ) {}
 
   get gown(): Gown {
     return this.op.run.room.gown!;
@@ -46,7 +45,7 @@ export class GownWork {
 
   /** The free hand takes the other shoulder. */
   takeShoulder(): this {
-    const [x, y] = this.gown.cloth.shoulder('left');
+    const [x, y] = this.gown.held.cloth.shoulder('left');
     this.op.fingersTo('left', x + 0.01, y).grip('left');
     return this;
   }
@@ -82,6 +81,17 @@ export class GownWork {
     for (let s = 0; s < 20 && this.gown.state !== 'tied'; s++) op.wait(1);
     for (const side of SIDES) op.release(side);
     return this;
+  }
+
+  /** All until gown and gloves are on and the outer tie is tied. */
+  dressed(): this {
+    return this.gowned().glove('right').glove('left').card();
+  }
+
+  /** Fingers past the end of the left sleeve while the gown is drawn up; the right hand holds its cuff. */
+  leftFingersOut(): this {
+    this.lift().fallOpen().takeShoulder().slipIn().stretch(0.09, false).op.grip('right');
+    return this.tie();
   }
 
   /** All until the back is tied. */
@@ -135,6 +145,58 @@ export class GownWork {
     return this.fetchGlove(side).lay(side).draw(side).push(side);
   }
 
+  /** Asks for another glove for that hand, holds it out, and waits until the old one is off and a new one lies open. */
+  changeGlove(side: Side): this {
+    const { op, x } = this;
+    op.turn(side, 0).palmTo(otherSide(side), x + signOf(otherSide(side)) * 0.2, this.workM).palmTo(side, x + signOf(side) * 0.2, this.workM).wait(0.5);
+    op.send({ type: 'remedy.start', remedy: 'changeGlove', thing: side });
+    for (let s = 0; s < 30 && !this.isNewOpened(side); s++) op.wait(1);
+    return this;
+  }
+
+  /** Fetches a glove with the other hand, by its cuff or `aside` from there toward its edge (m), and lets it hang before the body. */
+  hangGlove(side: Side, aside = 0): this {
+    const { op, x } = this;
+    const by = otherSide(side);
+    const { x: gx, y: gy } = op.thing(side === 'left' ? 'gloveLeft' : 'gloveRight');
+    const cuff = gx + (side === 'right' ? 1 : -1) * (0.11 + aside);
+    op.turn(by, DOWN).palmTo(side, x + signOf(side) * 0.3, this.workM);
+    op.fingersTo(by, cuff, gy + 0.2).fingersTo(by, cuff, gy + 0.018, 0.15).grip(by);
+    op.fingersTo(by, cuff, gy + 0.4).turn(by, 0).palmTo(by, x + signOf(by) * APART_M, this.workM).wait(0.5);
+    return this;
+  }
+
+  /** The bare hand goes in from above, `aside` from the middle of the mouth (m); a gloved other hand keeps the cuff. */
+  slipIntoGlove(side: Side, aside = 0): this {
+    const { op } = this;
+    const [mx, my] = this.tips(otherSide(side));
+    op.turn(side, -90).fingersTo(side, mx + aside, my + 0.1).fingersTo(side, mx + aside, my - 0.14, 0.2).wait(0.3);
+    return this;
+  }
+
+  /** The other gloved hand draws the cuff that it holds over the knit cuff. */
+  drawOver(side: Side): this {
+    const { op } = this;
+    const [mx, my] = this.tips(otherSide(side));
+    op.fingersTo(otherSide(side), mx, my + 0.14, 0.15).release(otherSide(side)).turn(side, 0);
+    return this;
+  }
+
+  /** Grips the edge of a glove that is on, wherever it lies along the hand, and draws it over the knit cuff. */
+  coverCuff(side: Side): this {
+    const { op } = this;
+    const by = otherSide(side);
+    op.turn(side, 0).turn(by, 0);
+    const [ex, ey] = this.gown.gloving.edge(by)!;
+    op.fingersTo(by, ex, ey + 0.02, 0.15).grip(by);
+    op.fingersTo(by, ex + signOf(side) * 0.13, ey + 0.02, 0.15).release(by);
+    return this;
+  }
+
+  openGlove(side: Side): this {
+    return this.hangGlove(side).slipIntoGlove(side).drawOver(side);
+  }
+
   /** Takes the card by its own part, or `aside` from its middle (m), holds it out and has it taken. */
   card(aside = -0.03): this {
     const { op, x } = this;
@@ -176,7 +238,7 @@ export class GownWork {
 
   /** Everything, as it is taught. */
   all(): this {
-    return this.gowned().glove('right').glove('left').card().waitTogether(this.op.run.scenario.tasks.waitS + 1);
+    return this.dressed().waitTogether(this.op.run.scenario.tasks.waitS + 1);
   }
 
   /** Height at which the folded gown is carried: under the face (m). */
@@ -193,6 +255,11 @@ export class GownWork {
     const { world, hands } = this.op.run.room.scene;
     const b = hands[side];
     return [world.bodyX[b]! + world.bodyC[b]! * HAND.gripU, world.bodyY[b]! + world.bodyS[b]! * HAND.gripU];
+  }
+
+  private isNewOpened(side: Side): boolean {
+    const thing = this.op.run.room.scene.gown!.gloves[side];
+    return this.gown.dress.arms[side].glove === 'lying' && !this.op.run.room.gone[thing];
   }
 
   private toCuff(): number {

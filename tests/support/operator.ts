@@ -99,7 +99,11 @@ export class Operator {
 
   /** Moves both palms at once, each in a straight line. */
   palmsTo(goals: readonly (readonly [Side, number, number])[], speed = 0.25): this {
-    const from = goals.map(([side]) => ({ x: this.run.room.hands[side].wishX, y: this.run.room.hands[side].wishY }));
+    // A hand that came along while the other led goes on from where it is, as on the page.
+    const from = goals.map(([side]) => {
+      const { tucked, wishX, wishY } = this.run.room.hands[side];
+      return tucked ? this.hand(side) : { x: wishX, y: wishY };
+    });
     const far = Math.max(...goals.map(([, x, y], k) => Math.sqrt((x - from[k]!.x) ** 2 + (y - from[k]!.y) ** 2)));
     const steps = Math.max(2, Math.ceil((far / speed) * STEPS_PER_SECOND));
     for (let k = 2; ; k += 2) {

@@ -1,5 +1,5 @@
 import type { Scenario } from '../../core/scenario/schema.ts';
-import { loadsSheath } from '../../core/scenario/station.ts';
+import { hasGownTable, loadsSheath } from '../../core/scenario/station.ts';
 
 /** What a framing must show at least, in metres. */
 export interface Frame {
@@ -33,7 +33,8 @@ export function frameOf(framing: Framing, scenario: Scenario | null): Frame {
   if (framing === 'field') return { left: -rail, right: rail, bottom: 0.8, top: loads ? HANGING_TOP_M : 1.52 };
   const { xM, widthM } = scenario?.room.bin ?? { xM: -1.5, widthM: 0.34 };
   const binEdge = xM < 0 ? xM - widthM / 2 - BESIDE_M : xM + widthM / 2 + BESIDE_M;
-  const work = { left: Math.min(-rail, binEdge), right: Math.max(rail, binEdge), bottom: 0.5, top: 1.7 };
+  const gloves = scenario && hasGownTable(scenario) ? gloveTable(scenario) : [];
+  const work = { left: Math.min(-rail, binEdge, ...gloves), right: Math.max(rail, binEdge, ...gloves), bottom: 0.5, top: 1.7 };
   if (loads) return framing === 'work' ? loadingFrame(scenario.room, rail) : around(work, loadingFrame(scenario.room, rail));
   if (framing === 'work') return work;
   const machine = scenario?.room.machine.xM ?? 1.15;
@@ -47,6 +48,9 @@ function loadingFrame({ kitTable, machine, assistantXM }: Scenario['room'], rail
   const right = Math.max(rail, kitTable.xM + table, machine.xM + MACHINE_HALF_M, assistantXM + PERSON_HALF_M);
   return { left, right, bottom: 0.5, top: HANGING_TOP_M };
 }
+
+/** Edges of the table on which a new glove is opened. */
+const gloveTable = ({ gown: { table } }: Scenario): readonly number[] => [-1, 1].map((way) => table.xM + way * (table.widthM / 2 + BESIDE_M));
 
 const around = (a: Frame, b: Frame): Frame => ({ left: Math.min(a.left, b.left), right: Math.max(a.right, b.right), bottom: Math.min(a.bottom, b.bottom), top: Math.max(a.top, b.top) });
 

@@ -8,7 +8,7 @@ interface RemedyProgressProps {
 
 /** The remedy under way: first it waits for the hands, then its time runs. */
 export function RemedyProgress({ status, onCancel }: RemedyProgressProps) {
-  const waiting = status.phase === 'waitingForHands';
+  const waiting = status.phase !== 'running';
   return (
     <div class="remedy-progress">
       <p class="remedy-name">
@@ -18,7 +18,13 @@ export function RemedyProgress({ status, onCancel }: RemedyProgressProps) {
         </button>
       </p>
       <progress max={1} value={waiting ? 0 : status.progress} aria-label={REMEDY_WORDS[status.remedy]} />
-      <p role="status">{waiting ? WAITING_WORDS[status.remedy] : `${Math.ceil(status.secondsLeft)} s to go.`}</p>
+      <p role="status">{saying(status)}</p>
     </div>
   );
+}
+
+function saying({ phase, remedy, secondsLeft }: RemedyStatus): string {
+  if (phase === 'waitingForHands') return WAITING_WORDS[remedy];
+  if (phase === 'waitingForAssistant') return 'The assistant comes as soon as both hands are free.';
+  return secondsLeft === null ? 'The assistant is at it.' : `${Math.ceil(secondsLeft)} s to go.`;
 }

@@ -17,6 +17,8 @@ const DOING_WORDS: Readonly<Record<AssistantDoing, string>> = {
   movingBed: 'The assistant moves the bed.',
   tyingGown: 'The assistant ties your gown at the back.',
   holdingCard: 'The assistant holds the tie card while you turn.',
+  pullingGlove: 'The assistant pulls your glove off by its cuff.',
+  openingGlove: 'The assistant opens a new glove on the gown table.',
   leaving: 'The assistant takes the hand back.',
   stopped: 'The assistant stands still.',
 };

@@ -4,6 +4,7 @@ import type { Scenario, StationName } from '../scenario/schema.ts';
 import { stationsOf } from '../scenario/station.ts';
 import { FieldProcedure } from './field/FieldProcedure.ts';
 import { GownProcedure } from './gown/GownProcedure.ts';
+import { glovingAgain } from './gown/hints.ts';
 import type { Observation, Progress } from './observation.ts';
 import { SheathProcedure } from './sheath/SheathProcedure.ts';
 
@@ -50,6 +51,8 @@ const withSight = (procedure: Omit<StationWork, 'observe'>, observe: StationWork
 /** The work of all stations of a run, each of which sees every step: what belongs to a later one may be done early. */
 export class Procedure {
   private readonly stations: readonly StationWork[];
+  /** What to do about a glove that is off in the middle of the work; seen anew in every step. */
+  private glovesFirst: string | null = null;
 
   constructor(scenario: Scenario) {
     this.stations = stationsOf(scenario).map((station) => WORK[station](scenario));
@@ -58,16 +61,17 @@ export class Procedure {
   /** Takes what was seen in the next step. Throws when steps do not rise. */
   observe(seen: Observation): void {
     for (const station of this.stations) station.observe(seen);
+    this.glovesFirst = seen.gown && glovingAgain(seen.gown);
   }
 
-  /** Where the work stands after the last observation; the hint is that of the first station that is not done. */
+  /** Where the work stands after the last observation; the hint is that of the first station that is not done, unless a glove is off. */
   get progress(): Progress {
     const all = this.stations.map(({ progress }) => progress);
     const { current, hint } = all.find((one) => one.current !== 'finished') ?? all[all.length - 1]!;
     return {
       tasks: all.flatMap(({ tasks }) => tasks),
       current,
-      hint,
+      hint: this.glovesFirst ?? hint,
       steadyShare: all.find(({ steadyShare }) => steadyShare !== null)?.steadyShare ?? null,
       sharpsBinned: all.flatMap(({ sharpsBinned }) => sharpsBinned),
     };

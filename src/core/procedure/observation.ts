@@ -73,8 +73,8 @@ export interface LoadingObservation extends SheathObservation {
 
 /** How the gown is: lying folded, carried folded, fallen open in the hands, dropped, on the arms, tied at the back. */
 export type GownState = 'lying' | 'carried' | 'open' | 'dropped' | 'onArms' | 'tied';
-/** How a glove is: lying, taken up, laid on the palm of its hand, drawn over the cuff, on with the hand in its fingers. */
-export type GloveState = 'lying' | 'taken' | 'laid' | 'over' | 'on';
+/** How a glove is: lying, taken up, laid on the palm of its hand, drawn over the cuff, open to a bare hand that is on its way in, on with the hand in its fingers. */
+export type GloveState = 'lying' | 'taken' | 'laid' | 'over' | 'entered' | 'on';
 
 /** What can be seen of gowning and gloving at the end of a step. Lengths in metres. */
 export interface GownObservation {
@@ -86,9 +86,13 @@ export interface GownObservation {
   readonly hemM: number;
   /** From each fingertip to the end of its cuff; negative once it is past. Null while the arm is not in the sleeve. */
   readonly toCuffM: Readonly<Record<Side, number | null>>;
+  /** Bare hands that are out of their cuffs, and go into a glove by the open method only. */
+  readonly isOut: Readonly<Record<Side, boolean>>;
   readonly gloves: Readonly<Record<Side, GloveState>>;
   /** Length of sleeve under each glove that is drawn over. */
   readonly overlapM: Readonly<Record<Side, number>>;
+  /** The knit cuff of a gloved hand shows. */
+  readonly cuffShows: Readonly<Record<Side, boolean>>;
   /** The tie card: not there yet, hanging in front, in the operator's hand, in the assistant's as well, given back and tied. */
   readonly card: 'away' | 'hanging' | 'held' | 'passed' | 'tied';
   /** Both hands together in front, above the waist and below the face. */
@@ -97,7 +101,7 @@ export interface GownObservation {
 
 /** What can be seen of all stations of a run. */
 export interface Observation {
-  /** Null where the operator is gowned from the start. */
+  /** Null where the operator is gowned from the start and no glove is changed by hand. */
   readonly gown: GownObservation | null;
   readonly field: FieldObservation;
   /** Null where no sheath is loaded in the run. */

@@ -1,13 +1,14 @@
 import { length } from '../base/portableMath.ts';
 import { otherSide, SIDES, signOf, type Side } from '../base/side.ts';
 import type { Scenario } from '../scenario/schema.ts';
+import { hasGownTable } from '../scenario/station.ts';
 import { HAND } from './handShape.ts';
 import type { HandState } from './handState.ts';
 
 /** How far the operator can step to either side, and how fast (m, m/s). */
 const STEP_ASIDE_M = 1.05;
 const STEP_SPEED_MPS = 0.6;
-/** From a place of work that is not the middle of the bed (m). */
+/** From a place of work that is not the middle of the bed (m); whoever needs the gown table gets to it. */
 const STEP_FROM_HOME_M = 0.5;
 /** Share of the whole arm that is used before the operator steps aside. */
 const COMFORT = 0.97;
@@ -70,7 +71,7 @@ export function elbowOf(side: Side, upper: number, fore: number, shoulderX: numb
 export function stepTorso(scenario: Scenario, homeX: number, torsoX: number, hands: Readonly<Record<Side, HandState>>, moving: Side, seconds: number): number {
   const { upper, fore } = linksOf(scenario);
   const reach = (upper + fore) * COMFORT;
-  const aside = Math.max(STEP_ASIDE_M, Math.abs(homeX) + STEP_FROM_HOME_M);
+  const aside = Math.max(STEP_ASIDE_M, Math.abs(homeX) + STEP_FROM_HOME_M, hasGownTable(scenario) ? Math.abs(scenario.gown.table.xM) : 0);
   let low = -aside;
   let high = aside;
   for (const side of hands[otherSide(moving)].hold ? SIDES : [moving]) {

@@ -1,8 +1,9 @@
 import { atan2, cos, length, PI, sin } from '../base/portableMath.ts';
 import { otherSide, SIDES, signOf, type Side } from '../base/side.ts';
 import { fingertips } from './fingertips.ts';
-import { isSleeved } from './gown/dress.ts';
+import { isOut, isSleeved } from './gown/dress.ts';
 import { laidPose } from './gown/Gloving.ts';
+import { hangingPose } from './gown/OpenGloving.ts';
 import type { Gown } from './gown/Gown.ts';
 import { THROUGH_CLOTH } from './gown/gownFacts.ts';
 import type { HandState, Hold } from './handState.ts';
@@ -14,6 +15,8 @@ import type { Sheath } from './sheath/Sheath.ts';
 const SETTLE_STEPS = 36;
 /** Share of the grip's force up to which turning counts as easy. */
 const EASY_SHARE = 0.45;
+/** A glove that hangs from its cuff is limp: it comes to hang only where nothing is in its way (N). */
+const LIMP_N = 0.4;
 /** Share by which a new pull enters the one that counts: about 0.1 s, since flesh and glove take up shorter jerks. */
 const PULL_BLEND = 0.08;
 /** A cord or a sheet is taken only when no thing is nearer by these distances (m): people reach for the thing on the sheet. */
@@ -98,7 +101,7 @@ export function takeHold(scene: Scene, hands: Readonly<Record<Side, HandState>>,
   if (isCloth(grasp)) {
     if (grasp.kind === 'rim') sheath!.pocket.take(side);
     else if (grasp.kind === 'film') sheath!.takeEnd(side);
-    else if (grasp.kind === 'gown') gown!.take(side);
+    else if (grasp.kind === 'gown') gown!.held.take(side);
     hand.hold = { kind: grasp.kind, pullN: 0 };
     return hand.hold;
   }
@@ -163,7 +166,7 @@ function pullOn({ world }: Scene, hold: Hold, side: Side, sheath: Sheath | null)
 }
 
 /** The fingers are in a sleeve, not in a glove. */
-const feelsThroughCloth = ({ dress }: Scene, side: Side): boolean => dress !== null && isSleeved(dress.arms[side]);
+const feelsThroughCloth = ({ dress, scenario }: Scene, side: Side): boolean => dress !== null && isSleeved(dress.arms[side], scenario.gown.sleeveM);
 
 /** What was held is pulled out of the closed fingers. */
 function slip(scene: Scene, hand: HandState, sheath: Sheath | null, gown: Gown | null): void {
@@ -173,7 +176,7 @@ function slip(scene: Scene, hand: HandState, sheath: Sheath | null, gown: Gown |
 
 function settle(scene: Scene, side: Side, hold: Extract<Hold, { kind: 'thing' }>): void {
   // Something in the way is not forced: the thing turns in the fingers only as far as it goes easily.
-  const easy = hold.pullN < EASY_SHARE * scene.scenario.operator.gripForceN;
+  const easy = hold.pullN < (hangsLimp(scene, side, hold.thing) ? LIMP_N : EASY_SHARE * scene.scenario.operator.gripForceN);
   hold.settled = Math.min(1, Math.max(0, hold.settled + (easy ? 1 : -2) / SETTLE_STEPS));
   const goal = holdPose(scene, side, hold.thing);
   const blend = hold.settled * hold.settled * (3 - 2 * hold.settled);
@@ -189,9 +192,14 @@ function settle(scene: Scene, side: Side, hold: Extract<Hold, { kind: 'thing' }>
 export function holdPose(scene: Scene, side: Side, thing: number): { x: number; y: number; c: number; s: number } {
   const { holdAngle, holdAlong, halfLength } = THING_SHAPES[scene.things[thing]!.kind];
   if (scene.gown?.gloves[side] === thing && scene.dress!.arms[side].glove === 'laid') return laidPose(side, halfLength);
+  if (hangsLimp(scene, side, thing)) return hangingPose(side, halfLength);
   const mirror = -signOf(side);
   return { x: holdAlong, y: 0, c: cos(holdAngle), s: -mirror * sin(holdAngle) };
 }
+
+/** A glove that is held for the bare other hand hangs from its cuff. */
+const hangsLimp = ({ gown, dress, scenario }: Scene, side: Side, thing: number): boolean =>
+  gown?.gloves[otherSide(side)] === thing && isOut(dress!.arms[otherSide(side)], scenario.gown.sleeveM);
 
 function relativePose(scene: Scene, a: number, b: number): { x: number; y: number; c: number; s: number } {
   const { bodyX, bodyY, bodyC, bodyS } = scene.world;

@@ -2,7 +2,7 @@ import type { World } from '../physics/world.ts';
 import type { Scene } from './scene.ts';
 import { isOverBed, skinHeight } from './layout.ts';
 import { SIDES } from '../base/side.ts';
-import { gownsFirst } from '../scenario/station.ts';
+import { hasGownTable } from '../scenario/station.ts';
 
 /** A palm this far beside the gown table still has its fingers over it (m). */
 const ON_TO_TABLE_M = 0.13;
@@ -34,7 +34,7 @@ export function levelsAt(scene: Scene, humpX: number, xs: Float64Array): Float64
 /** Level where no sheet decides: over the table, beside the bed, or anywhere if the policy asks for the waist; else null. */
 function levelBeside({ layout, scenario }: Scene, x: number): number | null {
   if (x > layout.kitTable.left && x < layout.kitTable.right) return layout.kitTable.top;
-  if (gownsFirst(scenario) && Math.abs(x - scenario.gown.table.xM) < scenario.gown.table.widthM / 2 + ON_TO_TABLE_M) return Math.min(scenario.gown.table.topM, scenario.operator.waistM);
+  if (hasGownTable(scenario) && Math.abs(x - scenario.gown.table.xM) < scenario.gown.table.widthM / 2 + ON_TO_TABLE_M) return Math.min(scenario.gown.table.topM, scenario.operator.waistM);
   return !isOverBed(layout, x) || scenario.policy.lowerLimit === 'waist' ? scenario.operator.waistM : null;
 }
 

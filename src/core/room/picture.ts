@@ -46,7 +46,7 @@ export interface AssistantHandPicture extends Pose {
 }
 
 /** What the assistant is at. */
-export type AssistantDoing = 'waiting' | 'coming' | 'reaching' | 'holdingCord' | 'wipingFace' | 'takingAway' | 'bringingProbe' | 'overMouth' | 'lowering' | 'supportingCord' | 'pullingTail' | 'openingPacket' | 'offeringItem' | 'movingBed' | 'tyingGown' | 'holdingCard' | 'leaving' | 'stopped';
+export type AssistantDoing = 'waiting' | 'coming' | 'reaching' | 'holdingCord' | 'wipingFace' | 'takingAway' | 'bringingProbe' | 'overMouth' | 'lowering' | 'supportingCord' | 'pullingTail' | 'openingPacket' | 'offeringItem' | 'movingBed' | 'tyingGown' | 'holdingCard' | 'pullingGlove' | 'openingGlove' | 'leaving' | 'stopped';
 
 export interface AssistantPicture {
   readonly doing: AssistantDoing;
@@ -97,7 +97,7 @@ export interface ArmDressPicture {
   readonly inM: number;
   /** From the fingertips to the end of the cuff, negative once they are past. */
   readonly toCuffM: number;
-  readonly glove: 'lying' | 'taken' | 'laid' | 'over' | 'on';
+  readonly glove: 'lying' | 'taken' | 'laid' | 'over' | 'entered' | 'on';
   /** Sleeve under the glove, and how far the hand is in it. */
   readonly overlapM: number;
   readonly advanceM: number;

@@ -29,6 +29,8 @@ interface Job {
   readonly target: string;
   readonly startStep: number;
   doneSteps: number;
+  /** The assistant is at it. */
+  helped: boolean;
 }
 
 /** A remedy under way: it waits until the hands it concerns are empty, still and clear of the field, and runs only while they are. */
@@ -43,17 +45,22 @@ export class Remedies {
 
   start(remedy: RemedyId, target: string, step: number): void {
     if (this.job) return;
-    this.job = { remedy, target, startStep: step, doneSteps: 0 };
+    this.job = { remedy, target, startStep: step, doneSteps: 0, helped: false };
   }
 
   cancel(): void {
     this.job = null;
   }
 
-  /** Counts one step. Returns the job when it is done. */
-  step(hands: Readonly<Record<Side, HandState>>, humpX: number): Job | null {
+  /** Counts one step. Returns the job when it is done. Where a glove is changed by hand, `help` does it: it says whether the assistant is at it. */
+  step(hands: Readonly<Record<Side, HandState>>, humpX: number, help: (side: Side, isReady: boolean) => boolean): Job | null {
     const { job } = this;
-    if (!job || !this.handsReady(job, hands, humpX)) return null;
+    if (!job) return null;
+    if (this.isByHand(job)) {
+      job.helped = help(job.target as Side, this.handsReady(job, hands, humpX));
+      return null;
+    }
+    if (!this.handsReady(job, hands, humpX)) return null;
     job.doneSteps++;
     if (job.doneSteps < this.stepsOf(job.remedy)) return null;
     this.job = null;
@@ -63,11 +70,13 @@ export class Remedies {
   status(hands: Readonly<Record<Side, HandState>>, humpX: number): RemedyStatus | null {
     const { job } = this;
     if (!job) return null;
+    const named = { remedy: job.remedy, things: job.target ? [job.target] : [] };
+    const isReady = this.handsReady(job, hands, humpX);
+    if (this.isByHand(job)) return { ...named, phase: job.helped ? 'running' : isReady ? 'waitingForAssistant' : 'waitingForHands', progress: job.helped ? 0.5 : 0, secondsLeft: null };
     const all = this.stepsOf(job.remedy);
     return {
-      remedy: job.remedy,
-      things: job.target ? [job.target] : [],
-      phase: this.handsReady(job, hands, humpX) ? 'running' : 'waitingForHands',
+      ...named,
+      phase: isReady ? 'running' : 'waitingForHands',
       progress: job.doneSteps / all,
       secondsLeft: (all - job.doneSteps) / STEPS_PER_SECOND,
     };
@@ -79,6 +88,10 @@ export class Remedies {
 
   restore(saved: unknown): void {
     this.job = saved ? { ...(saved as Job) } : null;
+  }
+
+  private isByHand({ remedy }: Job): boolean {
+    return remedy === 'changeGlove' && this.scene.scenario.gown.gloveChange === 'byHand';
   }
 
   private stepsOf(remedy: RemedyId): number {

@@ -13,7 +13,8 @@ import type { Clearances } from './clearance.ts';
 import { Clip } from './clip.ts';
 import { DriftWatch } from './drift.ts';
 import { fingertips } from './fingertips.ts';
-import { Gown, type GownFact } from './gown/Gown.ts';
+import { Gown } from './gown/Gown.ts';
+import type { GownFact } from './gown/host.ts';
 import { letGo, settleHolds, takeHold } from './grip.ts';
 import { HandlingWatch } from './handling.ts';
 import { copyHand, restingHand, type HandState } from './handState.ts';
@@ -59,7 +60,7 @@ export class Room {
   readonly packed: boolean[];
   /** Null where no sheath is loaded. */
   readonly sheath: Sheath | null;
-  /** Null where the operator is gowned from the start. */
+  /** Null where the operator is gowned from the start and no glove is changed by hand. */
   readonly gown: Gown | null;
   private readonly made = new MadeTouches();
   torsoX: number;
@@ -232,6 +233,7 @@ export class Room {
         break;
       case 'remedy.cancel':
         this.remedies.cancel();
+        this.assistant.leaveGlove(this.now);
         break;
       case 'ask':
         this.assistant.ask(command.request, command.thing ?? '', this.now);
@@ -302,10 +304,12 @@ export class Room {
   }
 
   private stepRemedies(): void {
-    const done = this.remedies.step(this.hands, this.happenings.humpX);
-    if (!done) return;
-    const things = applyRemedy(this, done.remedy, done.target);
-    this.facts.push({ kind: 'remedied', step: this.now, remedy: done.remedy, things });
+    const done = this.remedies.step(this.hands, this.happenings.humpX, (side, isReady) => this.assistant.changesGlove || (isReady && this.assistant.changeGlove(side, this.now, this.torsoX)));
+    if (done) this.facts.push({ kind: 'remedied', step: this.now, remedy: done.remedy, things: applyRemedy(this, done.remedy, done.target) });
+    const changed = this.gown?.takeChanged() ?? null;
+    if (changed === null || this.remedies.active?.remedy !== 'changeGlove') return;
+    this.remedies.cancel();
+    this.facts.push({ kind: 'remedied', step: this.now, remedy: 'changeGlove', things: [changed] });
   }
 
   private sayUsed(k: number, site: SitePoint): void {

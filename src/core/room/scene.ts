@@ -3,9 +3,9 @@ import { SIDES, signOf, type Side } from '../base/side.ts';
 import { World } from '../physics/world.ts';
 import type { BodyKind, ShapeSpec } from '../physics/types.ts';
 import type { Scenario } from '../scenario/schema.ts';
-import { gownsFirst, loadsSheath } from '../scenario/station.ts';
+import { gownsFirst, hasGownTable, loadsSheath } from '../scenario/station.ts';
 import { palmOf, standingAt } from './assistant/assistantBody.ts';
-import { undressed, type Dress } from './gown/dress.ts';
+import { dressed, undressed, type Dress } from './gown/dress.ts';
 import { addGown, pinGown, type GownParts } from './gown/gownScene.ts';
 import { HAND } from './handShape.ts';
 import { THING_SHAPES, thingCorners, type ThingKind } from './itemShapes.ts';
@@ -68,7 +68,7 @@ export interface Scene {
   readonly sheath: SheathParts | null;
   /** What film covers of probe and cord now. */
   readonly cover: Cover;
-  /** Null where the operator is gowned and gloved from the start. */
+  /** Null where the operator is gowned and gloved from the start and no glove is changed by hand. */
   readonly gown: GownParts | null;
   readonly dress: Dress | null;
 }
@@ -103,7 +103,7 @@ export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
   const hump = addHump(world, scenario, layout);
   const hands = { right: addHand(world, scenario, 'right'), left: addHand(world, scenario, 'left') };
   const laidThings = addThings(world, scenario, layout, sheets);
-  const gown = gownsFirst(scenario) ? addGown(world, scenario, laidThings.length) : null;
+  const gown = hasGownTable(scenario) ? addGown(world, scenario, laidThings.length) : null;
   const things = [...laidThings, ...(gown?.things ?? [])];
   const drapes = { right: addDrape(world, scenario, sheets.right), left: addDrape(world, scenario, sheets.left) };
   const cordSide: Side = scenario.room.machine.outletXM >= 0 ? 'left' : 'right';
@@ -126,11 +126,11 @@ export function buildScene(scenario: Scenario, sheets: LaidSheets): Scene {
     world.weld(sheath.holder, things[0]!.body, { relative: HELD_AT });
     for (let k = 0; k < world.strandSize(sheath.pocket); k++) world.pinNode(world.strandStart(sheath.pocket) + k);
   }
-  if (gown) pinGown(world, gown);
+  if (gown) pinGown(world, gown, gownsFirst(scenario));
   const closed = clip >= 0 ? { body: clip, cordNode: closeClip(world, layout, cordSide, clip, cord, drapes[cordSide]) } : null;
   const glue = (side: Side): void => glueDrape(world, scenario, side, drapes[side], hump);
   for (const side of SIDES) glue(side);
-  return { scenario, layout, world, bed, hump, hands, assistantHands, things, drapes, cord, glue, clip: closed, sheath, cover: newCover(loads ? null : scenario.cord.coveredM), gown, dress: gown && undressed(scenario.gown.standXM) };
+  return { scenario, layout, world, bed, hump, hands, assistantHands, things, drapes, cord, glue, clip: closed, sheath, cover: newCover(loads ? null : scenario.cord.coveredM), gown, dress: gown && (gownsFirst(scenario) ? undressed(scenario.gown.standXM) : dressed(scenario)) };
 }
 
 /** Head-down tilt turns the bed about an axis in this plane: what is left of gravity in the plane is its cosine. */

@@ -16,6 +16,7 @@ export const gownSchema = z
     massKg: metres(0.1, 0.6, 0.25),
     gloveSizes: z.strictObject({ left: gloveSize, right: gloveSize }).prefault({}).describe('of the gloves that lie opened'),
     gloveLengthM: metres(0.24, 0.32, 0.28).describe('from the tip of the middle finger to the edge of the cuff'),
+    gloveChange: z.enum(['timed', 'byHand']).default('timed').describe('timed: a change of glove in the middle of the work takes its time and is done; byHand: the assistant pulls the old one off by its cuff and opens a new one on the gown table, which is put on by the open method'),
     palmGirthM: metres(0.16, 0.25, 0.19).describe('of the operator, who needs a glove of about as many inches'),
     table: z
       .strictObject({ xM: z.number().min(-2).max(2).default(-1.95), topM: metres(0.7, 1.2, 0.9), widthM: metres(0.5, 0.9, 0.5) })
@@ -31,4 +32,4 @@ export const gownSchema = z
       .prefault({}),
   })
   .prefault({})
-  .describe('read where a run begins with gowning and gloving');
+  .describe('read where a run begins with gowning and gloving, or where gloves are changed by hand');

@@ -1,7 +1,7 @@
 import { length } from '../base/portableMath.ts';
 import { signOf, type Side } from '../base/side.ts';
 import type { Scenario } from './schema.ts';
-import { gownsFirst } from './station.ts';
+import { hasGownTable } from './station.ts';
 
 /** Sides of a thing that stands in the room, in metres from the patient's midline. */
 export interface Span {
@@ -34,7 +34,7 @@ export function standing(scenario: Scenario): readonly Span[] {
     spanAround('room.machine', machine.xM, MACHINE_HALF_M),
     spanAround('room.kitTable', kitTable.xM, kitTable.widthM / 2),
     spanAround('room.bin', bin.xM, bin.widthM / 2),
-    ...(gownsFirst(scenario) ? [spanAround('gown.table', table.xM, table.widthM / 2)] : []),
+    ...(hasGownTable(scenario) ? [spanAround('gown.table', table.xM, table.widthM / 2)] : []),
   ];
 }
 

@@ -8,3 +8,6 @@ export const loadsSheath = (scenario: Pick<Scenario, 'station' | 'followedBy'>):
 
 /** Whether the run begins with gowning and gloving; else the operator is gowned and gloved from the start. */
 export const gownsFirst = ({ station }: Pick<Scenario, 'station'>): boolean => station === 'gown';
+
+/** Whether gown and gloves are things of the room: they are put on in the run, or gloves are changed by hand. */
+export const hasGownTable = (scenario: Pick<Scenario, 'station' | 'gown'>): boolean => gownsFirst(scenario) || scenario.gown.gloveChange === 'byHand';

@@ -2,7 +2,7 @@ import { gownChecks } from './gownChecks.ts';
 import { cordWayM } from './layout.ts';
 import { atMost, problem, valueText, type Problem } from './problem.ts';
 import type { Scenario, StationName } from './schema.ts';
-import { gownsFirst, loadsSheath } from './station.ts';
+import { hasGownTable, loadsSheath } from './station.ts';
 
 /** Length of the sheath that goes over the probe itself, in metres. */
 const OVER_PROBE_M = 0.13;
@@ -22,7 +22,7 @@ export function stationChecks(scenario: Scenario): readonly Problem[] {
     const before = k > 0 ? followedBy[k - 1]! : station;
     return ORDER.indexOf(next) > ORDER.indexOf(before) ? [] : [problem(`followedBy[${k}]`, valueText(next), `a station that comes after ${valueText(before)}`)];
   });
-  return [...order, ...(loadsSheath(scenario) ? loadingChecks(scenario) : sheathedChecks(scenario)), ...(gownsFirst(scenario) ? gownChecks(scenario) : [])];
+  return [...order, ...(loadsSheath(scenario) ? loadingChecks(scenario) : sheathedChecks(scenario)), ...(hasGownTable(scenario) ? gownChecks(scenario) : [])];
 }
 
 /** The probe is sheathed in the run. */

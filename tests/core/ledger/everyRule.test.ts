@@ -61,6 +61,8 @@ const CASES: readonly (readonly [string, Play, Play])[] = [
   ['finger-past-cuff', tap('skin:hand', 'gown#1:knitL'), tap('gown#1:lowerL', 'gown#1:knitL')],
   ['own-skin-on-field', tap('skin:hand', 'wrapper#1:all'), tap('gown#1:knitL', 'wrapper#1:all')],
   ['gown-inside-out', tap('drape#1:2', 'gown#1:inside'), tap('arm:outerL', 'gown#1:inside')],
+  ['glove-inside-out', tap('gloveR#1:palm', 'gloveL#1:turnedBack'), tap('skin:hand', 'gloveL#1:turnedBack')],
+  ['passed-cuff-met', tap('drape#1:2', 'gown#1:passedL'), tap('skin:hand', 'gown#1:passedL')],
   ['cuff-shows', (room) => room.enter('gown#1:knitL', 'uncovered'), (room) => room.enter('gloveL#1:cuff', 'uncovered')],
   ['sleeved-hand-low', (room) => room.enter('gown#1:knitL', 'belowField'), (room) => room.enter('gown#1:lowerL', 'belowField')],
   ['hand-in-armpit', (room) => room.enter('gloveL#1:fingers', 'armpit'), (room) => room.enter('gown#1:lowerL', 'armpit')],

@@ -23,7 +23,7 @@ export const GOWN_RUNS: readonly BreakRun[] = [
   run('a bare hand takes a glove by its outside', ROOMY, (work) => {
     work.lift();
     const { x, y } = work.op.thing('gloveRight');
-    work.op.turn('left', -35).fingersTo('left', x + 0.1, 1.3).fingersTo('left', x + 0.1, y + 0.03, 0.1).grip('left');
+    work.op.turn('left', -35).fingersTo('left', x + 0.06, 1.3).fingersTo('left', x + 0.06, y + 0.03, 0.1).grip('left');
   }, [
     { rule: 'glove-on-own-skin', surface: 'glove.right#1:palm', against: 'skin.left:hand', spread: ['0 glove.right#1:palm', '1 wrapper#1', '2 glove.left#1:palm'] },
   ]),
@@ -46,10 +46,7 @@ export const GOWN_RUNS: readonly BreakRun[] = [
   run('somebody walks into the hanging gown', PASSED_BY, (work) => work.lift().fallOpen().takeShoulder().slipIn().stretch(), [
     { rule: 'sleeve-on-person', surface: 'gown#1:left.edge9', against: 'person', spread: ['0 gown#1:left.edge{1..9}', '0 gown#1:hem', '0 gown#1:left.lowerSleeve'] },
   ]),
-  run('sleeves that are too short, and only one hand holds its cuff while the gown is drawn up', SHORT_SLEEVES, (work) => {
-    work.lift().fallOpen().takeShoulder().slipIn().stretch(0.09, false).op.grip('right');
-    work.tie();
-  }, [alone('finger-past-cuff', 'gown#1:left.knitCuff', 'skin.left:hand')]),
+  run('sleeves that are too short, and only one hand holds its cuff while the gown is drawn up', SHORT_SLEEVES, (work) => work.leftFingersOut(), [alone('finger-past-cuff', 'gown#1:left.knitCuff', 'skin.left:hand')]),
   run('the ties are asked for before the arms are in', ROOMY, (work) => work.lift().fallOpen().takeShoulder().op.send({ type: 'ask', request: 'tieBack' }).wait(8), [
     alone('sleeve-on-bare-hand', 'gown#1:front', 'assistant.right:hand'),
   ]),
@@ -65,14 +62,14 @@ export const GOWN_RUNS: readonly BreakRun[] = [
   run('the card is taken by the part that the assistant takes', ROOMY, (work) => work.gowned().glove('right').glove('left').card(0.03), [alone('glove-on-card-end', 'glove.right#1:fingers', 'tieCard#1:far')]),
   run('the card is asked for and not held out', ROOMY, (work) => work.gowned().glove('right').glove('left').passCard(), [alone('sleeve-on-bare-hand', 'gown#1:front', 'assistant.right:hand')]),
   run('hands wait below the waist', ROOMY, (work) => {
-    work.gowned().glove('right').glove('left').card().waitTogether(1);
+    work.dressed().waitTogether(1);
     work.op.palmsTo([['right', work.x - 0.15, 0.98], ['left', work.x + 0.15, 0.98]]);
   }, [
     { rule: 'hand-below-field', surface: 'glove.right#1:fingers', against: null, spread: whole('glove.right#1') },
     { rule: 'hand-below-field', surface: 'glove.left#1:fingers', against: null, spread: whole('glove.left#1') },
   ]),
   run('a hand is tucked under the other arm while waiting', ROOMY, (work) => {
-    work.gowned().glove('right').glove('left').card();
+    work.dressed();
     work.op.fingersTo('right', work.x + 0.17, work.shoulderM - 0.13).grip('right').wait(0.5);
   }, [{ rule: 'hand-in-armpit', surface: 'glove.right#1:fingers', against: null, spread: whole('glove.right#1') }]),
 ];

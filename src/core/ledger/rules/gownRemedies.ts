@@ -26,7 +26,7 @@ export const GOWN_REMEDIES: readonly RemedyRow[] = [
     row: null,
     broken: 'Bare skin met the outside of gown or glove, or the opened wrapper, or a hand in its sleeve hung low',
     asked: 'Throw away what was touched: a new glove, or a new gown with new gloves.',
-    practised: { rules: ['gown-on-own-skin', 'glove-on-own-skin', 'own-skin-on-field', 'sleeved-hand-low', 'gown-inside-out'], remedies: ['changeGownAndGloves', 'changeGlove', 'coverDrape'] },
+    practised: { rules: ['gown-on-own-skin', 'glove-on-own-skin', 'own-skin-on-field', 'sleeved-hand-low', 'gown-inside-out', 'glove-inside-out', 'passed-cuff-met'], remedies: ['changeGownAndGloves', 'changeGlove', 'coverDrape'] },
     source: 'common practice',
     mark: 'memory',
   },

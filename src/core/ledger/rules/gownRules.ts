@@ -72,6 +72,34 @@ const gownInside: Rule = {
   stations: ['gown'],
 };
 
+const gloveInside: Rule = {
+  id: 'glove-inside-out',
+  title: 'The inside of a glove against something sterile',
+  statement: 'In open gloving bare fingers hold a glove by its turned-back cuff, which is its inside; gloved fingers go under that cuff and never over its edge.',
+  sentence: '{surface} against the {against}.',
+  triggers: [{ kind: 'touch', surfaces: KEPT, against: ['gloveInside'], because: 'nature' }],
+  values: [],
+  severity: 'major',
+  remedies: ['changeGlove'],
+  source: 'common practice',
+  mark: 'memory',
+  stations: ['gown'],
+};
+
+const passedCuff: Rule = {
+  id: 'passed-cuff-met',
+  title: 'A knit cuff through which a hand has gone against something sterile',
+  statement: 'A knit cuff through which a hand has gone is damp and no barrier. After a glove is changed, nothing sterile meets that cuff until the new glove covers it.',
+  sentence: '{surface} against the {against}.',
+  triggers: [{ kind: 'touch', surfaces: KEPT, against: ['passedCuff'], because: 'nature' }],
+  values: [],
+  severity: 'major',
+  remedies: ['changeGlove', 'coverDrape'],
+  source: gownArticle,
+  mark: 'derived',
+  stations: ['gown'],
+};
+
 const cuffShows: Rule = {
   id: 'cuff-shows',
   title: 'The knit cuff shows after gloving',
@@ -143,4 +171,4 @@ const gloveTorn: Rule = {
 };
 
 /** Putting on gown and gloves, and waiting in them. */
-export const GOWN_RULES: readonly Rule[] = [gownOnOwnSkin, fingerPastCuff, gloveOnOwnSkin, ownSkinOnField, gownInside, cuffShows, sleevedHandLow, handInArmpit, gloveOnCardEnd, gloveTorn];
+export const GOWN_RULES: readonly Rule[] = [gownOnOwnSkin, fingerPastCuff, gloveOnOwnSkin, ownSkinOnField, gownInside, gloveInside, passedCuff, cuffShows, sleevedHandLow, handInArmpit, gloveOnCardEnd, gloveTorn];

@@ -34,6 +34,8 @@ const KIND_WORDS: Readonly<Record<SurfaceKind, string>> = {
   unsterileItem: 'a thing that is not sterile',
   knitCuff: 'a knit cuff',
   gownInside: 'the inside of the gown',
+  gloveInside: 'the inside of a glove',
+  passedCuff: 'a knit cuff through which a hand has gone',
   ownSkin: 'the operator’s bare skin',
   wrapper: 'the opened wrapper',
   cardEnd: 'the assistant’s part of the tie card',

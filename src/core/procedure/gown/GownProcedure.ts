@@ -49,7 +49,7 @@ export class GownProcedure {
     this.judge('armsIn', areArmsIn(seen));
     this.judge('tied', seen.gown === 'tied');
     this.judge('firstGlove', glovesOn(seen) >= 1);
-    this.judge('secondGlove', glovesOn(seen) === 2);
+    this.judge('secondGlove', glovesOn(seen) === 2 && SIDES.every((side) => !seen.cuffShows[side]));
     this.judge('turned', seen.card === 'tied');
     this.judge('waited', this.waited.feed(glovesOn(seen) === 2 && seen.card === 'tied' && seen.handsTogether));
   }

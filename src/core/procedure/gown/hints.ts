@@ -1,11 +1,23 @@
-import { SIDES, type Side } from '../../base/side.ts';
+import { otherSide as other, SIDES, type Side } from '../../base/side.ts';
 import type { GownTaskId } from '../observation.ts';
 import { glovesOn, isInCuff, type Seen } from './seen.ts';
 
 /** One line for the operator on what to do now, as a calm colleague would say it. */
 export function gownHint(current: GownTaskId | 'finished', seen: Seen): string {
   if (seen.gown === 'dropped' && current !== 'finished') return 'The gown has fallen. Stop and take a new one.';
-  return HINTS[current](seen);
+  return coverCuff(seen) ?? HINTS[current](seen);
+}
+
+/** What to do about a glove that was taken off in the middle of the work, or null when gown and gloves are all on. */
+export function glovingAgain(seen: Seen): string | null {
+  if (seen.gown !== 'tied' || seen.card !== 'tied') return null;
+  return SIDES.every((side) => seen.gloves[side] === 'on') ? coverCuff(seen) : gloving(seen);
+}
+
+/** A knit cuff that shows is covered as soon as the other hand is gloved. */
+function coverCuff({ cuffShows, gloves }: Seen): string | null {
+  const side = SIDES.find((one) => cuffShows[one]);
+  return side && gloves[other(side)] === 'on' ? `Draw the cuff of the ${side} glove over the whole knit cuff: grip its edge with the ${other(side)} hand.` : null;
 }
 
 const HINTS: Readonly<Record<GownTaskId | 'finished', (seen: Seen) => string>> = {
@@ -35,23 +47,38 @@ const HINTS: Readonly<Record<GownTaskId | 'finished', (seen: Seen) => string>> =
 /** The next hold of gloving: the hand that is furthest along first. */
 function gloving(seen: Seen): string {
   const side = sideToGlove(seen);
-  const other: Side = side === 'left' ? 'right' : 'left';
+  const by = other(side);
   const past = seen.toCuffM[side];
-  if (past !== null && past < 0 && seen.gloves[side] !== 'over') return `A finger of the ${side} hand is out of its cuff. Stop: new gown.`;
+  if (past !== null && past < 0 && seen.gloves[side] !== 'over') return openGloving(seen, side);
   switch (seen.gloves[side]) {
     case 'lying':
-      return glovesOn(seen) > 0 ? `Now the ${side} glove: take it with the ${other} hand.` : `Through the sleeve: take the ${side} glove with the ${other} hand, by its cuff.`;
+      return glovesOn(seen) > 0 ? `Now the ${side} glove: take it with the ${by} hand.` : `Through the sleeve: take the ${side} glove with the ${by} hand, by its cuff.`;
     case 'taken':
       return `Lay it on the ${side} palm, its fingers toward the elbow: grip it with the ${side} hand.`;
     case 'laid':
-      return `With the ${other} hand grip the edge of its cuff and draw it over the whole knit cuff.`;
+      return `With the ${by} hand grip the edge of its cuff and draw it over the whole knit cuff.`;
     default:
       return `Stretch the ${side} arm: the hand goes into the glove.`;
   }
 }
 
-/** The glove that is being put on, or the next one. */
-export function sideToGlove({ gloves }: Pick<Seen, 'gloves'>): Side {
-  const rank = { on: -1, lying: 0, taken: 1, laid: 2, over: 3 } as const;
-  return rank[gloves.left] > rank[gloves.right] ? 'left' : 'right';
+/** The next hold for a hand of which fingers are out of the cuff. */
+function openGloving(seen: Seen, side: Side): string {
+  const by = other(side);
+  if (!seen.isOut[side]) return `A finger of the ${side} hand is out of its cuff. Stop: new gown, or stretch the hand out for open gloving.`;
+  switch (seen.gloves[side]) {
+    case 'taken':
+      return `Let the ${side} glove hang from its cuff, and slip the bare ${side} hand in from above, fingers first.`;
+    case 'entered':
+      return `Push the ${side} hand on into the glove, as far as it goes.`;
+    default:
+      return seen.gloves[by] === 'on' ? `Take the new ${side} glove with the gloved ${by} hand, under its turned-back cuff.` : `Take the ${side} glove with the ${by} hand by its turned-back cuff, which is its inside.`;
+  }
+}
+
+/** The glove that is being put on, or the next one: a bare hand's before one that is safe in its sleeve. */
+function sideToGlove({ gloves, toCuffM }: Seen): Side {
+  const rank = { on: -1, lying: 0, taken: 1, laid: 2, entered: 2, over: 3 } as const;
+  const rankOf = (side: Side): number => rank[gloves[side]] + (gloves[side] === 'lying' && (toCuffM[side] ?? 0) < 0 ? 0.5 : 0);
+  return rankOf('left') > rankOf('right') ? 'left' : 'right';
 }

@@ -11,7 +11,9 @@ export const UNSEEN: Seen = {
   hemM: 0,
   toCuffM: { left: null, right: null },
   gloves: { left: 'lying', right: 'lying' },
+  isOut: { left: false, right: false },
   overlapM: { left: 0, right: 0 },
+  cuffShows: { left: false, right: false },
   card: 'away',
   handsTogether: false,
 };

@@ -13,9 +13,10 @@ import { copyState, lookOf, palmOf, restOf, standingAt, stanceFor, stepBody, ste
 import { clumsyDetour } from './cordPlace.ts';
 import { Bringing } from './Bringing.ts';
 import { bedWay } from './bedControl.ts';
-import { aimOf, arrived, canGoOn, carriedFrom, continues, drop, isSpare, isTaken, newErrand, pressNoMore, pressOn } from './doing.ts';
-import type { AssistantDeeds, AssistantSight, Errand, ErrandKind } from './errand.ts';
+import { aimOf, arrived, canGoOn, carriedFrom, continues, drop, isOffering, isOnControl, isSpare, isTaken, newErrand, pressNoMore, pressOn } from './doing.ts';
+import type { AssistantDeeds, AssistantSight, Deed, Errand, ErrandKind } from './errand.ts';
 import { alongReach, planReach, shareOf } from './reachPath.ts';
+import { AT_WORK, NOT_POSSIBLE } from './errandWords.ts';
 import { REPLIES } from './replies.ts';
 
 /** A simple reaction takes about 0.25 s (a general page on hand speed and reaction time); understanding words takes longer by up to this (s). */
@@ -125,6 +126,21 @@ export class Assistant {
     }
     this.drive();
     return { said: this.said, ...done };
+  }
+
+  /** The glove of a hand is being changed. */
+  get changesGlove(): boolean {
+    return this.dresser?.changesGlove ?? false;
+  }
+
+  /** Begins to change the glove of a hand. False while something else is being done. */
+  changeGlove(side: Side, step: number, torsoX: number): boolean {
+    const isFree = !this.stopped && !this.errand && this.bringing?.active !== true;
+    return isFree && this.dresser!.changeGlove(side, step, torsoX);
+  }
+
+  leaveGlove(step: number): void {
+    this.dresser?.leaveGlove(step);
   }
 
   /** Opens the hand that holds the cord, at once. */
@@ -377,15 +393,7 @@ export class Assistant {
   }
 }
 
-const AT_WORK = { takeCord: 'holdingCord', wipeFace: 'wipingFace', takeAway: 'takingAway', openPacket: 'openingPacket', offerPacket: 'offeringItem', bedUp: 'movingBed', bedDown: 'movingBed' } as const;
-const NOT_POSSIBLE: Readonly<Partial<Record<ErrandKind, string>>> = { openPacket: REPLIES.noSpare, offerPacket: REPLIES.noSpare, bedUp: REPLIES.bedEnd, bedDown: REPLIES.bedEnd };
-/** An item is held out in its opened packet. */
-const isOffering = ({ kind, phase }: Errand): boolean => phase === 'doing' && kind === 'offerPacket';
-/** The hand is on the control of the bed. */
-const isOnControl = ({ kind, phase }: Errand): boolean => phase === 'doing' && bedWay(kind) !== 0;
 const NOTHING = { wiped: false, tookAway: -1, unpacked: -1 } as const;
-/** What an errand has brought about in a step. */
-type Deed = Pick<AssistantDeeds, 'wiped' | 'tookAway' | 'unpacked'>;
 /** Cord given back at one request, and in all (m). */
 const SLACK_M = 0.05;
 const SLACK_MOST_M = 0.15;

@@ -121,3 +121,9 @@ export function drop(scene: Scene, errand: Errand): void {
 }
 
 const holdsNode = ({ world, assistantHands }: Scene, arm: Side, node: number): boolean => world.holderOf(node) === assistantHands[arm];
+
+/** An item is held out in its opened packet. */
+export const isOffering = ({ kind, phase }: Errand): boolean => phase === 'doing' && kind === 'offerPacket';
+
+/** The hand is on the control of the bed. */
+export const isOnControl = ({ kind, phase }: Errand): boolean => phase === 'doing' && bedWay(kind) !== 0;

@@ -52,3 +52,6 @@ export interface AssistantDeeds {
   /** A thing has come out of its packet, or −1. */
   readonly unpacked: number;
 }
+
+/** What an errand has brought about in a step. */
+export type Deed = Pick<AssistantDeeds, 'wiped' | 'tookAway' | 'unpacked'>;

@@ -1,7 +1,8 @@
 import { length } from '../../base/portableMath.ts';
 import type { Rng } from '../../base/rng.ts';
 import { SIDES, type Side } from '../../base/side.ts';
-import { secondsToSteps } from '../../base/time.ts';
+import { secondsToSteps, STEP_SECONDS } from '../../base/time.ts';
+import { HAND } from '../handShape.ts';
 import { restOf, stanceFor, stepBody, stepLimb, type AssistantState } from '../assistant/assistantBody.ts';
 import { alongReach, planReach, shareOf, type ReachPath } from '../assistant/reachPath.ts';
 import type { AssistantDoing } from '../picture.ts';
@@ -13,6 +14,9 @@ const TIE_S = 3;
 const TURN_S = 2.5;
 /** How long a hand stays on the front that it should not have touched (s). */
 const GRAB_S = 0.8;
+/** How long it takes to pull a glove off, and to open the packet of a new one on to the table (s); common practice. */
+const PULL_S = 1.2;
+const OPEN_S = 4;
 /** The assistant stands behind, this far beside the operator, and is there within this distance (m). */
 const BEHIND_M = 0.3;
 const STANDS_M = 0.04;
@@ -20,10 +24,14 @@ const STANDS_M = 0.04;
 const AT_NECK_M = 0.08;
 const OVER_SHOULDER_M = 0.04;
 const AT_FRONT_M = 0.25;
+/** Fingers of the assistant keep that far over the opened wrapper (m). */
+const OVER_TABLE_M = 0.18;
 
 /** What is being done about the gown. Plain data. */
 interface Work {
-  readonly what: 'tie' | 'card' | 'grab';
+  readonly what: 'tie' | 'card' | 'grab' | 'pull' | 'open';
+  /** Hand whose glove is changed. */
+  readonly glove: Side | null;
   stage: 'coming' | 'reaching' | 'doing' | 'leaving';
   readonly arm: Side;
   since: number;
@@ -56,7 +64,7 @@ export class Dresser {
     const { work } = this;
     if (!work) return null;
     if (work.stage !== 'doing') return work.stage;
-    return work.what === 'tie' ? 'tyingGown' : 'holdingCard';
+    return DOING[work.what];
   }
 
   /** Begins to tie, or to help where there is nothing to tie yet. False when there is no gown in anybody's hands. */
@@ -74,6 +82,23 @@ export class Dresser {
     return true;
   }
 
+  /** The glove of a hand is being changed, its old one still to go. */
+  get changesGlove(): boolean {
+    return this.work?.what === 'pull' || (this.work?.what === 'open' && this.work.stage !== 'leaving');
+  }
+
+  /** Begins to change the glove of a hand: pulls off one that is on, and opens a new one. False while something else is being done. */
+  changeGlove(side: Side, step: number, torsoX: number): boolean {
+    if (this.work) return false;
+    this.begin(this.gown.dress.arms[side].glove === 'on' ? 'pull' : 'open', step, torsoX, side);
+    return true;
+  }
+
+  /** Leaves a glove that is still on as it is. */
+  leaveGlove(step: number): void {
+    if (this.work?.what === 'pull') this.leave(this.work, step);
+  }
+
   stop(): void {
     for (const side of SIDES) this.gown.assistantTouches(side, null);
     this.work = null;
@@ -82,7 +107,7 @@ export class Dresser {
   step(step: number, torsoX: number): void {
     const { work, state } = this;
     if (!work) return;
-    const aim = this.aim(work, torsoX);
+    const aim = this.aim(work, step, torsoX);
     if (work.stage === 'leaving') {
       this.goBack(work, step);
       return;
@@ -95,7 +120,7 @@ export class Dresser {
     }
     const [x, y] = alongReach(work.path!, step, aim[0], aim[1]);
     stepLimb(state, work.arm, x, y, false);
-    if (work.what === 'tie') this.atNeck(work, torsoX);
+    if (work.what === 'tie') this.atNeck(work, step, torsoX);
     if (work.stage === 'reaching') {
       if (shareOf(work.path!, step) >= 1) this.arrive(work, step);
       return;
@@ -104,7 +129,7 @@ export class Dresser {
       this.gown.drawUp();
       work.since = step;
     }
-    if (step - work.since >= secondsToSteps(work.what === 'tie' ? TIE_S : work.what === 'card' ? TURN_S : GRAB_S)) this.finish(work, step);
+    if (step - work.since >= secondsToSteps(TAKES_S[work.what])) this.finish(work, step, torsoX);
   }
 
   save(): unknown {
@@ -115,14 +140,17 @@ export class Dresser {
     this.work = saved ? { ...(saved as Work) } : null;
   }
 
-  private begin(what: Work['what'], step: number, torsoX: number): void {
-    this.work = { what, stage: 'coming', arm: this.state.torsoX >= torsoX ? 'right' : 'left', since: step, path: null };
+  private begin(what: Work['what'], step: number, torsoX: number, glove: Side | null = null): void {
+    const toX = what === 'open' ? this.scene.scenario.gown.table.xM : torsoX;
+    this.work = { what, glove, stage: 'coming', arm: this.state.torsoX >= toX ? 'right' : 'left', since: step, path: null };
   }
 
-  private aim(work: Work, torsoX: number): readonly [number, number] {
+  private aim(work: Work, step: number, torsoX: number): readonly [number, number] {
     const { operator } = this.scene.scenario;
     if (work.what === 'tie') return [torsoX + (work.arm === 'right' ? AT_NECK_M : -AT_NECK_M), operator.shoulderM + OVER_SHOULDER_M];
     if (work.what === 'card') return this.gown.card.farEnd;
+    if (work.what === 'pull') return this.alongHand(work.glove!, HAND.wristU + (work.stage === 'doing' ? ((step - work.since) * STEP_SECONDS * (HAND.gripU - HAND.wristU)) / PULL_S : 0));
+    if (work.what === 'open') return [this.scene.scenario.gown.table.xM, this.scene.scenario.gown.table.topM + OVER_TABLE_M];
     return [torsoX + (work.arm === 'right' ? AT_NECK_M : -AT_NECK_M), operator.shoulderM - AT_FRONT_M];
   }
 
@@ -135,8 +163,8 @@ export class Dresser {
   }
 
   /** The other hand is at the neck as well. */
-  private atNeck(work: Work, torsoX: number): void {
-    const [x, y] = this.aim(work, torsoX);
+  private atNeck(work: Work, step: number, torsoX: number): void {
+    const [x, y] = this.aim(work, step, torsoX);
     const other: Side = work.arm === 'right' ? 'left' : 'right';
     stepLimb(this.state, other, 2 * torsoX - x, y, false);
   }
@@ -150,13 +178,31 @@ export class Dresser {
     if (work.what === 'card') this.gown.card.state = 'passed';
   }
 
-  private finish(work: Work, step: number): void {
+  private finish(work: Work, step: number, torsoX: number): void {
     if (work.what === 'tie') this.gown.tie();
     if (work.what === 'card') this.gown.card.putAway('tied');
+    if (work.what === 'open') this.gown.opened(work.glove!);
+    if (work.what === 'pull') {
+      // With the old glove in the hand on to the table, where the packet of a new one is opened.
+      this.gown.pulledOff(work.glove!);
+      this.begin('open', step, torsoX, work.glove);
+      return;
+    }
+    this.leave(work, step);
+  }
+
+  private leave(work: Work, step: number): void {
     this.gown.assistantTouches(work.arm, null);
     work.stage = 'leaving';
     const { x, y } = this.state.limbs[work.arm];
     work.path = planReach(this.rng, this.skill, step, [x, y], restOf(this.state, work.arm));
+  }
+
+  /** Point of the operator's hand at `u` (m in its frame). */
+  private alongHand(side: Side, u: number): readonly [number, number] {
+    const { world, hands } = this.scene;
+    const body = hands[side];
+    return [world.bodyX[body]! + world.bodyC[body]! * u, world.bodyY[body]! + world.bodyS[body]! * u];
   }
 
   private goBack(work: Work, step: number): void {
@@ -167,3 +213,6 @@ export class Dresser {
     if (shareOf(work.path!, step) >= 1 || length(limb.x - x, limb.y - y) < STANDS_M) this.work = null;
   }
 }
+
+const TAKES_S: Readonly<Record<Work['what'], number>> = { tie: TIE_S, card: TURN_S, grab: GRAB_S, pull: PULL_S, open: OPEN_S };
+const DOING: Readonly<Record<Work['what'], AssistantDoing>> = { tie: 'tyingGown', card: 'holdingCard', grab: 'holdingCard', pull: 'pullingGlove', open: 'openingGlove' };

@@ -96,6 +96,14 @@ export class Gloving {
     return this.arm(side).glove === 'on' && !this.draws(otherSide(side)) && this.overlap(side) < this.scene.scenario.gown.knitM;
   }
 
+  /** The glove of a hand was drawn, or the hand pushed into it, at that speed (m/s): what tore, if it is not torn already. */
+  pulled(side: Side, mps: number): Tear | null {
+    if (this.torn[side] || mps <= tearingMps(this.strain(side))) return null;
+    this.torn[side] = true;
+    const { world, hands } = this.scene;
+    return { side, x: world.bodyX[hands[side]]!, y: world.bodyY[hands[side]]! };
+  }
+
   /** A new glove for that hand lies there, or is on it. */
   fresh(side: Side): void {
     this.torn[side] = false;
@@ -118,7 +126,8 @@ export class Gloving {
 
   private isInCuff(side: Side): boolean {
     const arm = this.arm(side);
-    return isSleeved(arm) && arm.inM <= this.scene.scenario.gown.sleeveM;
+    const { sleeveM } = this.scene.scenario.gown;
+    return isSleeved(arm, sleeveM) && arm.inM <= sleeveM;
   }
 
   private strain(side: Side): number {
@@ -151,9 +160,8 @@ export class Gloving {
     if (drawn <= arm.drawnM) return [];
     arm.drawnM = drawn;
     if (!isGloved(arm) && drawn >= OVER_END_M) this.pullOver(side, gown!.gloves[side]);
-    if (this.torn[side] || speed <= tearingMps(this.strain(side))) return [];
-    this.torn[side] = true;
-    return [{ side, x: world.bodyX[from]!, y: world.bodyY[from]! }];
+    const tear = this.pulled(side, speed);
+    return tear ? [tear] : [];
   }
 
   /** The glove is over the end of the sleeve: it stays on the hand. */

@@ -1,63 +1,45 @@
 import type { StateHash } from '../../base/hash.ts';
 import { length } from '../../base/portableMath.ts';
-import { otherSide, SIDES, signOf, type Side } from '../../base/side.ts';
-import type { Fact } from '../../ledger/fact.ts';
+import { otherSide, SIDES, type Side } from '../../base/side.ts';
 import type { GownObservation, GownState } from '../../procedure/observation.ts';
 import { armOf } from '../driveHands.ts';
 import { fingertips } from '../fingertips.ts';
 import type { HandState } from '../handState.ts';
 import type { MadeTouch } from '../MadeTouches.ts';
 import type { Scene } from '../scene.ts';
-import type { Slot, Surfaces } from '../surfaces.ts';
+import type { Surfaces } from '../surfaces.ts';
 import { holderOf } from '../work.ts';
-import { alongArm } from './alongArm.ts';
-import { copyDress, isDressed, undressed, wearAs, type ArmDress, type Dress } from './dress.ts';
-import { Gloving } from './Gloving.ts';
-import { GownCloth } from './GownCloth.ts';
+import { copyDress, isDressed, isGloved, isOut, undressed, wearAs, type ArmDress, type Dress } from './dress.ts';
+import { Gloving, type Tear } from './Gloving.ts';
+import { HeldGown } from './HeldGown.ts';
+import type { GownHost } from './host.ts';
 import type { GownSurfaces } from './gownSurfaces.ts';
-import { NECK_HALF_M, onShoulderM, SLIPPED_IN_M } from './gownFacts.ts';
+import { HAND_IN_GLOVE_M, NECK_HALF_M, onShoulderM } from './gownFacts.ts';
 import { handsTogether, inOwnArmpit } from './handPlaces.ts';
+import { meetsTurnedBack, OpenGloving } from './OpenGloving.ts';
 import { passerAt } from './passer.ts';
 import { Reach } from './Reach.ts';
 import { TieCard } from './TieCard.ts';
 
-/** How far apart a hand that holds both shoulders of the gown spreads them (m). */
-const SPREAD_M = 0.1;
-/** The other shoulder stays this far beyond the arm that is in (m). */
-const BESIDE_ARM_M = 0.12;
 /** The assistant draws the gown up on the shoulders this fast (m per step of 1/120 s): 0.25 m/s, common practice. */
 const DRAW_UP_M = 0.25 / 120;
 
-/** What the gown needs of the room. */
-export interface GownHost {
-  readonly hands: Readonly<Record<Side, HandState>>;
-  readonly gone: boolean[];
-  readonly carriedOff: boolean[];
-  readonly torsoX: () => number;
-  replaced(slot: Slot): void;
-  moved(slot: Slot): void;
-  say(fact: GownFact): void;
-}
-
-type Stepless<F> = F extends Fact ? Omit<F, 'step'> : never;
-/** What happened to gown and gloves beside touches, without its step. */
-export type GownFact = Stepless<Extract<Fact, { kind: 'zone.entered' | 'zone.left' | 'glove.torn' }>>;
-
 /** The gown and the gloves from the table on to the body: what hands do with them. It judges nothing. */
 export class Gown {
-  readonly cloth: GownCloth;
+  readonly held: HeldGown;
   readonly gloving: Gloving;
+  readonly openGloving: OpenGloving;
   readonly card: TieCard;
   readonly dress: Dress;
   private readonly shows: GownSurfaces;
   private readonly reach: Reach;
-  /** Hands at the two shoulders of the open gown. */
-  private holders: Record<Side, Side | null> = { left: null, right: null };
   /** Part of a thing that each hand met when it took it. */
   private met: Record<Side, string> = { left: '', right: '' };
   /** Surface that each hand has in a zone of its own, by zone. */
   private zones: { armpit: Record<Side, string>; uncovered: Record<Side, string> } = { armpit: { left: '', right: '' }, uncovered: { left: '', right: '' } };
-  private dropped = false;
+  /** Names of gloves that were pulled off and for which no new one lies opened yet; and of the one that was changed in this step. */
+  private pulled: Record<Side, string> = { left: '', right: '' };
+  private changed: string | null = null;
   /** What the assistant touches of the gown, by hand: while it helps, and while it has the card. */
   private assistantOn: Record<Side, 'front' | 'card' | null> = { left: null, right: null };
 
@@ -67,18 +49,24 @@ export class Gown {
     private readonly host: GownHost,
   ) {
     this.dress = scene.dress!;
-    this.cloth = new GownCloth(scene);
+    this.held = new HeldGown(scene, surfaces, host);
     this.gloving = new Gloving(scene, host.hands);
+    this.openGloving = new OpenGloving(scene, host.hands);
     this.card = new TieCard(scene, host.hands, host.gone, host.carriedOff);
     this.shows = surfaces.worn!;
     this.reach = new Reach(scene);
-    host.gone[scene.gown!.card] = host.carriedOff[scene.gown!.card] = true;
+    const { card, packet } = scene.gown!;
+    host.gone[card] = host.carriedOff[card] = true;
+    if (!this.dress.tied) return;
+    this.card.state = 'tied';
+    host.gone[packet] = host.carriedOff[packet] = true;
+    for (const side of SIDES) this.takeOffTable(side);
   }
 
   get state(): GownState {
     if (this.dress.tied) return 'tied';
-    if (this.dropped) return 'dropped';
-    if (!this.cloth.isOpen) return holderOf(this.host.hands, this.scene.gown!.packet) ? 'carried' : 'lying';
+    if (this.held.dropped) return 'dropped';
+    if (!this.held.cloth.isOpen) return holderOf(this.host.hands, this.scene.gown!.packet) ? 'carried' : 'lying';
     return this.areArmsIn ? 'onArms' : 'open';
   }
 
@@ -95,14 +83,9 @@ export class Gown {
   offers(side: Side, x: number, y: number): { readonly kind: 'gown' | 'gloveCuff'; readonly gap: number } | null {
     const edge = this.gloving.edge(side);
     if (edge) return { kind: 'gloveCuff', gap: length(edge[0] - x, edge[1] - y) };
-    if (!this.cloth.isOpen || this.dress.tied || this.dropped || this.dress.arms[side].inM > 0 || this.holders[side] === side) return null;
-    const [sx, sy] = this.cloth.shoulder(side);
+    if (!this.held.offers(side)) return null;
+    const [sx, sy] = this.held.cloth.shoulder(side);
     return { kind: 'gown', gap: length(sx - x, sy - y) };
-  }
-
-  /** A hand takes its shoulder of the gown. */
-  take(side: Side): void {
-    this.holders[side] = side;
   }
 
   /** A hand has taken a thing of gown and gloves: what of it the fingers met. */
@@ -114,7 +97,7 @@ export class Gown {
     else if (thing === card) this.met[side] = u <= 0 ? ids.card.own : ids.card.far;
     else {
       const own = SIDES.find((one) => this.scene.gown!.gloves[one] === thing);
-      this.met[side] = own ? ids.gloves[own].palm : '';
+      this.met[side] = own ? this.meetsOf(side, own, u) : '';
       this.gloving.took(side, thing);
     }
   }
@@ -128,22 +111,14 @@ export class Gown {
   /** A hand lets go of the gown or of a cuff, or put down a thing. */
   letGo(side: Side, hold: NonNullable<HandState['hold']>): void {
     if (hold.kind === 'thing') this.gloving.putDown(hold.thing);
-    if (hold.kind !== 'gown') return;
-    const other = otherSide(side);
-    for (const shoulder of SIDES) if (this.holders[shoulder] === side) this.holders[shoulder] = this.holders[other] === other ? other : null;
+    if (hold.kind === 'gown') this.held.letGo(side);
   }
 
   /** Before the world moves. */
   before(step: number): void {
     const { host, scene } = this;
     this.dress.personX = passerAt(scene.scenario, step);
-    for (const side of SIDES) {
-      const hand = host.hands[side];
-      if (!hand.using) continue;
-      if (hand.hold?.kind === 'thing' && hand.hold.thing === scene.gown!.packet) this.fallOpen(side);
-      else if (hand.hold?.kind === 'gown') this.slipIn(side);
-    }
-    if (this.cloth.isOpen) for (const side of SIDES) this.lead(side);
+    this.held.before();
     this.card.step(host.torsoX());
     // Once dressed the operator goes where the work is, and stays there.
     if (isDressed(this.dress) && this.card.state === 'tied') this.dress.homeX = host.torsoX();
@@ -156,11 +131,11 @@ export class Gown {
     for (const side of SIDES) {
       pushed[side] = this.reach.step(side, armOf(scene, side, host.torsoX()));
       const arm = dress.arms[side];
-      const mayPush = arm.inM > 0 && arm.glove === 'lying' && !host.hands[side].closed && !dress.tied;
-      if (mayPush && pushed[side] > 0) arm.inM = Math.min(onShoulderM(scene.scenario), arm.inM + pushed[side]);
+      if (arm.inM > 0 && arm.glove === 'lying' && !host.hands[side].closed && pushed[side] > 0) this.push(arm, pushed[side]);
     }
-    for (const { side, x, y } of this.gloving.step(pushed)) host.say({ kind: 'glove.torn', surface: this.shows.ids.gloves[side].fingers, x, y });
-    for (const side of SIDES) if (dress.arms[side].glove === 'over' || dress.arms[side].glove === 'on') host.gone[scene.gown!.gloves[side]] = host.carriedOff[scene.gown!.gloves[side]] = true;
+    this.openGloving.step((side, mps) => this.sayTorn(this.gloving.pulled(side, mps)), (side) => this.takeOffTable(side));
+    for (const tear of this.gloving.step(pushed)) this.sayTorn(tear);
+    for (const side of SIDES) if (isGloved(dress.arms[side])) this.takeOffTable(side);
     this.shows.show(dress, (slot) => host.replaced(slot));
     for (const side of SIDES) this.watchZones(side);
   }
@@ -178,8 +153,7 @@ export class Gown {
   tie(): void {
     this.dress.tied = true;
     this.dress.hanging = false;
-    this.cloth.putAway();
-    this.forgetCloth();
+    this.held.putAway();
     this.card.hang();
   }
 
@@ -196,7 +170,7 @@ export class Gown {
     for (const side of SIDES) {
       const arm = this.dress.arms[side];
       const at = { x: world.bodyX[hands[side]]!, y: world.bodyY[hands[side]]! };
-      const isPast = arm.inM > scenario.gown.sleeveM && arm.glove !== 'over' && arm.glove !== 'on';
+      const isPast = arm.inM > scenario.gown.sleeveM && !isGloved(arm);
       if (isPast) made.push({ a: ids.skin[side].hand, b: ids.gown.knit[side], ...at });
       const other = otherSide(side);
       if (this.gloving.draws(other)) {
@@ -204,6 +178,7 @@ export class Gown {
         made.push({ a: fingers, b: ids.gloves[side].cuff, ...at });
         if (isPast) made.push({ a: fingers, b: ids.skin[side].hand, ...at });
       }
+      if (this.openGloving.isOutside(side)) made.push({ a: ids.skin[side].hand, b: ids.gloves[side].palm, ...at });
       const on = this.assistantOn[side];
       const bare = this.surfaces.upper[this.surfaces.slots.assistant[side].hand]!;
       const body = this.scene.assistantHands[side];
@@ -218,13 +193,11 @@ export class Gown {
     const old = [...this.shows.freshGown(), ...SIDES.map((side) => this.shows.freshGlove(side))];
     if (!isDressed(this.dress)) {
       for (const side of SIDES) this.gloving.fresh(side);
-      if (this.cloth.isOpen) this.cloth.putAway();
+      this.held.startOver();
       this.card.putAway('away');
-      this.holders = { left: null, right: null };
-      this.dropped = false;
+      this.pulled = { left: '', right: '' };
       wearAs(this.dress, { ...undressed(scene.scenario.gown.standXM), personX: this.dress.personX });
       for (const thing of [scene.gown!.packet, scene.gown!.gloves.left, scene.gown!.gloves.right]) this.layAnew(thing);
-      this.forgetCloth();
     }
     this.shows.show(this.dress, (slot) => host.replaced(slot));
     const { table, hem, edges } = this.surfaces.slots.gown!;
@@ -252,6 +225,35 @@ export class Gown {
     return old;
   }
 
+  /** The assistant has pulled a glove off by its cuff, inside out: the bare hand is out of a cuff that stays at the wrist. */
+  pulledOff(side: Side): void {
+    const { host, scene, dress } = this;
+    const arm = dress.arms[side];
+    this.changed = this.shows.freshGlove(side);
+    this.pulled[side] = this.changed;
+    this.shows.passCuff(side);
+    this.gloving.fresh(side);
+    arm.inM = scene.scenario.gown.sleeveM + arm.advanceM;
+    arm.glove = 'lying';
+    arm.drawnM = arm.advanceM = 0;
+    host.hands[side].closed = false;
+    host.replaced(this.surfaces.slots.thing[scene.gown!.gloves[side]]!.solid);
+  }
+
+  /** The assistant has opened a new glove on the table; one that was not on yet is taken away. */
+  opened(side: Side): void {
+    if (this.pulled[side]) this.layAnew(this.scene.gown!.gloves[side]);
+    this.changed = this.pulled[side] || this.freshGlove(side);
+    this.pulled[side] = '';
+  }
+
+  /** Name of the glove that was changed by hand in this step, or null. */
+  takeChanged(): string | null {
+    const { changed } = this;
+    this.changed = null;
+    return changed;
+  }
+
   observe(step: number): GownObservation {
     const { dress, scene, host } = this;
     const each = <T>(of: (side: Side) => T): Record<Side, T> => ({ left: of('left'), right: of('right') });
@@ -261,10 +263,12 @@ export class Gown {
       step,
       gown: this.state,
       holding: each((side) => host.hands[side].hold?.kind === 'gown'),
-      hemM: this.cloth.isOpen ? this.cloth.hemM : 0,
+      hemM: this.held.cloth.isOpen ? this.held.cloth.hemM : 0,
       toCuffM: each((side) => toCuff(dress.arms[side])),
+      isOut: each((side) => isOut(dress.arms[side], scene.scenario.gown.sleeveM)),
       gloves: each((side) => dress.arms[side].glove),
       overlapM: each((side) => this.gloving.overlap(side)),
+      cuffShows: each((side) => this.gloving.isCuffBare(side)),
       card: state === 'hanging' && this.card.heldBy ? 'held' : state,
       handsTogether: handsTogether(scene),
     };
@@ -280,24 +284,24 @@ export class Gown {
 
   save(): unknown {
     return {
-      dress: copyDress(this.dress), cloth: this.cloth.save(), gloving: this.gloving.save(), card: this.card.state, shows: this.shows.save(), reach: this.reach.save(),
-      holders: { ...this.holders }, met: { ...this.met }, zones: { armpit: { ...this.zones.armpit }, uncovered: { ...this.zones.uncovered } }, dropped: this.dropped, assistantOn: { ...this.assistantOn },
+      dress: copyDress(this.dress), held: this.held.save(), gloving: this.gloving.save(), openGloving: this.openGloving.save(), card: this.card.state, shows: this.shows.save(), reach: this.reach.save(),
+      met: { ...this.met }, zones: { armpit: { ...this.zones.armpit }, uncovered: { ...this.zones.uncovered } }, pulled: { ...this.pulled }, assistantOn: { ...this.assistantOn },
     };
   }
 
   restore(saved: unknown): void {
     const s = saved as ReturnType<Gown['save']> & Record<string, never>;
     wearAs(this.dress, s['dress']);
-    this.cloth.restore(s['cloth']);
+    this.held.restore(s['held']);
     this.gloving.restore(s['gloving']);
+    this.openGloving.restore(s['openGloving']);
     this.card.state = s['card'];
     this.shows.restore(s['shows']);
     this.reach.restore(s['reach']);
-    this.holders = { ...(s['holders'] as Record<Side, Side | null>) };
     this.met = { ...(s['met'] as Record<Side, string>) };
     const zones = s['zones'] as Gown['zones'];
     this.zones = { armpit: { ...zones.armpit }, uncovered: { ...zones.uncovered } };
-    this.dropped = s['dropped'];
+    this.pulled = { ...(s['pulled'] as Gown['pulled']) };
     this.assistantOn = { ...(s['assistantOn'] as Gown['assistantOn']) };
   }
 
@@ -309,51 +313,29 @@ export class Gown {
     return world.bodyC[body]! * (x - world.bodyX[body]!) + world.bodyS[body]! * (y - world.bodyY[body]!);
   }
 
-  /** The hand that carries the folded gown lets its folds go. */
-  private fallOpen(side: Side): void {
-    const { scene, host } = this;
-    const hand = host.hands[side];
-    const { packet } = scene.gown!;
-    if (hand.hold?.kind !== 'thing') return;
-    scene.world.unweld(hand.hold.joint);
-    scene.world.setBodyEnabled(scene.things[packet]!.body, false);
-    host.gone[packet] = host.carriedOff[packet] = true;
-    hand.hold = { kind: 'gown', pullN: 0 };
-    hand.using = false;
-    this.holders = { left: side, right: side };
-    this.cloth.open(...fingertips(scene, side));
-    this.dress.hanging = true;
-    this.forgetCloth();
+  /** Surface that the fingers of `side` meet which take the glove of `own` at `u` (m in its frame). */
+  private meetsOf(side: Side, own: Side, u: number): string {
+    const { palm, turnedBack } = this.shows.ids.gloves[own];
+    const arm = this.dress.arms[side];
+    const isBare = arm.inM <= 0 || isOut(arm, this.scene.scenario.gown.sleeveM);
+    return (isBare || isGloved(arm)) && meetsTurnedBack(isBare, u) ? turnedBack : palm;
   }
 
-  /** A hand that holds its shoulder of the gown slips into the sleeve; the other shoulder must be held, or on its arm. */
-  private slipIn(side: Side): void {
-    const other = otherSide(side);
-    if (this.holders[side] !== side || (this.holders[other] !== other && this.dress.arms[other].inM <= 0)) return;
-    const hand = this.host.hands[side];
-    hand.hold = null;
-    hand.using = false;
-    hand.closed = false;
-    this.holders[side] = null;
-    this.dress.arms[side].inM = SLIPPED_IN_M;
+  /** An open hand is pushed outward: along the sleeve while the gown is not tied; once out of its cuff, on until it is in the open. */
+  private push(arm: ArmDress, metres: number): void {
+    const { sleeveM } = this.scene.scenario.gown;
+    const farthest = arm.inM > sleeveM ? sleeveM + HAND_IN_GLOVE_M : this.dress.tied ? 0 : onShoulderM(this.scene.scenario);
+    arm.inM = Math.max(arm.inM, Math.min(farthest, arm.inM + metres));
   }
 
-  /** Brings a shoulder of the gown to where it is held: by a hand, by its arm, or beside the other arm. */
-  private lead(side: Side): void {
-    const other = otherSide(side);
-    const by = this.holders[side];
-    const onArm = (arm: Side): readonly [number, number] => alongArm(this.scene, arm, armOf(this.scene, arm, this.host.torsoX()), this.dress.arms[arm].inM);
-    if (this.dress.arms[side].inM > 0) this.cloth.lead(side, onArm(side));
-    else if (by) {
-      const [x, y] = fingertips(this.scene, by);
-      this.cloth.lead(side, by === side ? [x, y] : [x + signOf(side) * SPREAD_M, y]);
-    } else if (this.dress.arms[other].inM > 0) {
-      const [x, y] = onArm(other);
-      this.cloth.lead(side, [x + signOf(side) * BESIDE_ARM_M, y]);
-    } else {
-      this.cloth.drop(side);
-      this.dropped = true;
-    }
+  private sayTorn(tear: Tear | null): void {
+    if (tear) this.host.say({ kind: 'glove.torn', surface: this.shows.ids.gloves[tear.side].fingers, x: tear.x, y: tear.y });
+  }
+
+  /** The glove is on its hand: no thing lies or hangs there any more. */
+  private takeOffTable(side: Side): void {
+    const thing = this.scene.gown!.gloves[side];
+    this.host.gone[thing] = this.host.carriedOff[thing] = true;
   }
 
   /** Zones of gloves that no place in the room tells. */
@@ -387,12 +369,5 @@ export class Gown {
     world.setBodyEnabled(body, true);
     world.teleportBody(body, x, y, c, 0);
     host.moved(this.surfaces.slots.thing[thing]!.solid);
-  }
-
-  /** The cloth is somewhere else at once. */
-  private forgetCloth(): void {
-    const { edges, hem } = this.surfaces.slots.gown!;
-    this.host.moved(hem);
-    for (const side of SIDES) for (let k = 0; k < this.scene.world.strandSize(this.scene.gown!.edges[side]) - 1; k++) this.host.moved(edges[side] + k);
   }
 }

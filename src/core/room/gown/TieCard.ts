@@ -52,6 +52,7 @@ export class TieCard {
       const hand = this.hands[holder];
       if (hand.hold?.kind === 'thing') world.unweld(hand.hold.joint);
       hand.hold = null;
+      hand.closed = false;
     }
     this.state = state;
     this.gone[gown!.card] = this.carriedOff[gown!.card] = true;

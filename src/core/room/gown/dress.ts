@@ -1,5 +1,7 @@
 import { SIDES, type Side } from '../../base/side.ts';
 import type { GloveState } from '../../procedure/observation.ts';
+import type { Scenario } from '../../scenario/schema.ts';
+import { HAND_IN_GLOVE_M, onShoulderM, OUT_OF_CUFF_M } from './gownFacts.ts';
 
 /** One arm on its way into sleeve and glove. Lengths in metres. */
 export interface ArmDress {
@@ -29,6 +31,13 @@ const bareArm = (): ArmDress => ({ inM: 0, glove: 'lying', drawnM: 0, advanceM: 
 /** Undressed, at the place where gown and gloves are put on. */
 export const undressed = (homeX: number): Dress => ({ arms: { left: bareArm(), right: bareArm() }, hanging: false, tied: false, homeX, personX: null });
 
+/** Gowned and gloved from the start, in the middle of the bed. */
+export function dressed(scenario: Scenario): Dress {
+  const { sleeveM, gloveLengthM } = scenario.gown;
+  const arm = (): ArmDress => ({ inM: Math.min(sleeveM, onShoulderM(scenario)), glove: 'on', drawnM: gloveLengthM - HAND_IN_GLOVE_M, advanceM: HAND_IN_GLOVE_M });
+  return { arms: { left: arm(), right: arm() }, hanging: false, tied: true, homeX: 0, personX: null };
+}
+
 export const copyDress = (dress: Dress): Dress => ({ ...dress, arms: { left: { ...dress.arms.left }, right: { ...dress.arms.right } } });
 
 /** Takes over another dress, in place. */
@@ -43,5 +52,8 @@ export const isGloved = ({ glove }: ArmDress): boolean => glove === 'over' || gl
 /** Gown tied and both gloves on. */
 export const isDressed = ({ tied, arms }: Dress): boolean => tied && SIDES.every((side) => arms[side].glove === 'on');
 
+/** The bare hand is out of its cuff, so far that a glove can be drawn on it by the open method. `sleeveM` is the length of the sleeve. */
+export const isOut = (arm: ArmDress, sleeveM: number): boolean => arm.inM - sleeveM >= OUT_OF_CUFF_M && !isGloved(arm);
+
 /** The hand is in a sleeve and in no glove: it feels through cloth. */
-export const isSleeved = (arm: ArmDress): boolean => arm.inM > 0 && !isGloved(arm);
+export const isSleeved = (arm: ArmDress, sleeveM: number): boolean => arm.inM > 0 && !isGloved(arm) && !isOut(arm, sleeveM);

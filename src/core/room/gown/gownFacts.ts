@@ -19,6 +19,10 @@ export const GLOVE_ON_M = 0.14;
 /** The glove is over the end of the sleeve from here on, and no farther up than its fingers allow (m). */
 export const OVER_END_M = 0.03;
 export const FINGERS_LEFT_M = 0.1;
+/** A bare hand that is so far out of its cuff has its fingers and half its palm free (m). */
+export const OUT_OF_CUFF_M = 0.1;
+/** Width of the turned-back cuff of a glove: its outer face is the inside of the glove, by which bare fingers may take it (m); common practice. */
+export const TURNED_BACK_M = 0.06;
 /** Share of the reach and of the grip of bare fingers that is left through a sleeve; no measured values found, common practice. */
 export const THROUGH_CLOTH = { reach: 0.7, grip: 0.6 } as const;
 /** Metres in an inch: glove sizes are inches of palm girth. */

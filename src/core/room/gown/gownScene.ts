@@ -69,8 +69,8 @@ export function addGown(world: World, scenario: Scenario, first: number): GownPa
   return { edges: { right: edge('right'), left: edge('left') }, packet: first, gloves: { right: first + 1, left: first + 2 }, card: first + 3, things, laid };
 }
 
-/** The cloth waits folded, the card until the back is tied. After the world is built. */
-export function pinGown(world: World, gown: GownParts): void {
+/** The cloth waits folded, the card until the back is tied; `lies` says whether gown and gloves lie on their table, else they are on. After the world is built. */
+export function pinGown(world: World, gown: GownParts, lies: boolean): void {
   for (const side of SIDES) for (let k = 0; k < world.strandSize(gown.edges[side]); k++) world.pinNode(world.strandStart(gown.edges[side]) + k);
-  world.setBodyEnabled(gown.things[3]!.body, false);
+  for (const { kind, body } of gown.things) if (!lies || kind === 'tieCard') world.setBodyEnabled(body, false);
 }

@@ -2,7 +2,7 @@ import { SIDES, type Side } from '../../base/side.ts';
 import { HAND_PARTS, type HandPart } from '../handShape.ts';
 import type { Scene } from '../scene.ts';
 import type { Slot, Surfaces } from '../surfaces.ts';
-import { isGloved, type Dress } from './dress.ts';
+import { isGloved, isOut, type Dress } from './dress.ts';
 import { GOWN_LINKS, HAND_ALONG_M, INSIDE_LINKS } from './gownFacts.ts';
 
 /** Links of a hanging side that are one surface. */
@@ -23,7 +23,9 @@ interface GownIds {
 interface Ids {
   gown: GownIds;
   wrapper: string;
-  readonly gloves: Record<Side, Readonly<Record<HandPart, string>>>;
+  readonly gloves: Record<Side, Readonly<Record<HandPart | 'turnedBack', string>>>;
+  /** Knit cuffs of this gown that a hand has passed since, each as it was before. */
+  passed: readonly string[];
   readonly skin: Readonly<Record<Side, { readonly hand: string; readonly arm: string }>>;
   card: { readonly own: string; readonly far: string };
 }
@@ -42,7 +44,7 @@ export class GownSurfaces {
     });
     const skin = { right: skinOf('right'), left: skinOf('left') };
     const gloves = { right: this.gloveIds('right'), left: this.gloveIds('left') };
-    this.ids = { gown: this.gownIds(), wrapper: this.wrapperId(), gloves, skin, card: this.cardIds() };
+    this.ids = { gown: this.gownIds(), wrapper: this.wrapperId(), gloves, passed: [], skin, card: this.cardIds() };
     const { table, tableSide, person } = surfaces.slots.gown!;
     surfaces.wear(tableSide, surfaces.add('gownTable', '', 'tableEdge', 'none', 'unsterile', 'none', 'side of the gown table'));
     surfaces.wear(person, surfaces.add('person', '', 'person', 'none', 'unsterile', 'none', 'somebody who passes by'));
@@ -65,9 +67,10 @@ export class GownSurfaces {
     const { surfaces, ids } = this;
     const old = [surfaces.thingName('gown'), surfaces.thingName('wrapper'), surfaces.thingName('tieCard')];
     const { edge, ...parts } = ids.gown;
-    const all = [...Object.values(edge).flat(), ...Object.values(parts).flatMap((part) => (typeof part === 'string' ? [part] : Object.values(part))), ids.wrapper, ids.card.own, ids.card.far];
+    const all = [...Object.values(edge).flat(), ...Object.values(parts).flatMap((part) => (typeof part === 'string' ? [part] : Object.values(part))), ids.wrapper, ids.card.own, ids.card.far, ...ids.passed];
     for (const id of new Set(all)) surfaces.discard(id);
     ids.gown = this.gownIds();
+    ids.passed = [];
     ids.wrapper = this.wrapperId();
     ids.card = this.cardIds();
     surfaces.wear(surfaces.slots.gown!.table, ids.wrapper);
@@ -82,6 +85,16 @@ export class GownSurfaces {
     ids.gloves[side] = this.gloveIds(side);
     this.layOut();
     return old;
+  }
+
+  /** The hand of that side has gone through its knit cuff, which is damp and unsterile from now on. */
+  passCuff(side: Side): void {
+    const { surfaces, ids } = this;
+    const before = ids.gown.knit[side];
+    if (surfaces.known.get(before)!.kind === 'passedCuff') return;
+    ids.passed = [...ids.passed, before];
+    const after = surfaces.add(surfaces.thingName('gown'), `${side}.passedCuff`, 'passedCuff', 'none', 'unsterile', 'none', `${side} knit cuff, through which the hand has gone`);
+    ids.gown = { ...ids.gown, knit: { ...ids.gown.knit, [side]: after } };
   }
 
   save(): unknown {
@@ -126,7 +139,8 @@ export class GownSurfaces {
     if (arm.inM <= 0 || past > HAND_ALONG_M) return all(ids.skin[side].hand);
     const covered = all(ids.gown.lower[side]);
     if (past > -knitM) covered[0] = [slots.fingers, past > 0 ? ids.skin[side].hand : ids.gown.knit[side]];
-    return covered;
+    if (!isOut(arm, sleeveM)) return covered;
+    return HAND_PARTS.map((part) => [slots[part], part === 'cuff' ? ids.gown.knit[side] : ids.skin[side].hand] as const);
   }
 
   private onArm(side: Side, dress: Dress): (readonly [Slot, string])[] {
@@ -162,10 +176,11 @@ export class GownSurfaces {
     };
   }
 
-  private gloveIds(side: Side): Readonly<Record<HandPart, string>> {
+  private gloveIds(side: Side): Readonly<Record<HandPart | 'turnedBack', string>> {
     const thing = this.surfaces.next(`glove.${side}`);
     const part = (name: HandPart, words: string): string => this.surfaces.add(thing, name, 'glove', 'sterile', 'sterile', 'none', `${side} glove, ${words}`);
-    return { fingers: part('fingers', 'fingers'), palm: part('palm', 'palm'), back: part('back', 'back of the hand'), cuff: part('cuff', 'cuff') };
+    const turnedBack = this.surfaces.add(thing, 'turnedBack', 'gloveInside', 'none', 'unsterile', 'none', `turned-back cuff of the ${side} glove`);
+    return { turnedBack, fingers: part('fingers', 'fingers'), palm: part('palm', 'palm'), back: part('back', 'back of the hand'), cuff: part('cuff', 'cuff') };
   }
 
   private wrapperId(): string {

@@ -87,7 +87,7 @@ describe('The hint', () => {
   });
 
   it('stops who has a finger out, and who has dropped the gown', () => {
-    expect(gowned().for(0.1, { toCuffM: { left: 0.05, right: -0.02 } }).hint).toBe('A finger of the right hand is out of its cuff. Stop: new gown.');
+    expect(gowned().for(0.1, { toCuffM: { left: 0.05, right: -0.02 } }).hint).toBe('A finger of the right hand is out of its cuff. Stop: new gown, or stretch the hand out for open gloving.');
     expect(opened().for(0.1, { gown: 'dropped' }).hint).toBe('The gown has fallen. Stop and take a new one.');
   });
 });

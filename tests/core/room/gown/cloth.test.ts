@@ -52,7 +52,7 @@ describe('A gown that is let go', () => {
     const world = new World({ sleep: false });
     const gown = addGown(world, ROOMY, 0);
     world.finalize();
-    pinGown(world, gown);
+    pinGown(world, gown, true);
     const start = world.strandStart(gown.edges.left);
     for (let k = 1; k <= GOWN_LINKS; k++) world.unpinNode(start + k);
     const link = ROOMY.gown.lengthM / GOWN_LINKS;

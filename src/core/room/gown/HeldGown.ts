@@ -1,0 +1,140 @@
+import { otherSide, SIDES, signOf, type Side } from '../../base/side.ts';
+import { armOf } from '../driveHands.ts';
+import { fingertips } from '../fingertips.ts';
+import type { HandState } from '../handState.ts';
+import type { Scene } from '../scene.ts';
+import type { Surfaces } from '../surfaces.ts';
+import { alongArm } from './alongArm.ts';
+import { GownCloth } from './GownCloth.ts';
+import { SLIPPED_IN_M } from './gownFacts.ts';
+import type { GownHost } from './host.ts';
+
+/** How far apart a hand that holds both shoulders of the gown spreads them (m). */
+const SPREAD_M = 0.1;
+/** The other shoulder stays this far beyond the arm that is in (m). */
+const BESIDE_ARM_M = 0.12;
+
+/** The open gown between hands and arms: who holds which shoulder, and how hands slip into its sleeves. */
+export class HeldGown {
+  readonly cloth: GownCloth;
+  /** Hands at the two shoulders of the open gown. */
+  private holders: Record<Side, Side | null> = { left: null, right: null };
+  /** Nobody holds it any more. */
+  dropped = false;
+
+  constructor(
+    private readonly scene: Scene,
+    private readonly surfaces: Surfaces,
+    private readonly host: GownHost,
+  ) {
+    this.cloth = new GownCloth(scene);
+  }
+
+  /** A shoulder of the open gown that this hand could take. */
+  offers(side: Side): boolean {
+    const { tied, arms } = this.scene.dress!;
+    return this.cloth.isOpen && !tied && !this.dropped && arms[side].inM <= 0 && this.holders[side] !== side;
+  }
+
+  /** A hand takes its shoulder of the gown. */
+  take(side: Side): void {
+    this.holders[side] = side;
+  }
+
+  /** A hand lets go of the gown: the other one keeps what it had, if it is there. */
+  letGo(side: Side): void {
+    const other = otherSide(side);
+    for (const shoulder of SIDES) if (this.holders[shoulder] === side) this.holders[shoulder] = this.holders[other] === other ? other : null;
+  }
+
+  /** Before the world moves. */
+  before(): void {
+    for (const side of SIDES) {
+      const hand = this.host.hands[side];
+      if (!hand.using) continue;
+      if (hand.hold?.kind === 'thing' && hand.hold.thing === this.scene.gown!.packet) this.fallOpen(side, hand);
+      else if (hand.hold?.kind === 'gown') this.slipIn(side, hand);
+    }
+    if (this.cloth.isOpen) for (const side of SIDES) this.lead(side);
+  }
+
+  /** Takes the cloth out of the room: it is tied, or a new one lies there. */
+  putAway(): void {
+    this.cloth.putAway();
+    this.forget();
+  }
+
+  /** A new gown lies folded. */
+  startOver(): void {
+    if (this.cloth.isOpen) this.cloth.putAway();
+    this.holders = { left: null, right: null };
+    this.dropped = false;
+    this.forget();
+  }
+
+  save(): unknown {
+    return { cloth: this.cloth.save(), holders: { ...this.holders }, dropped: this.dropped };
+  }
+
+  restore(saved: unknown): void {
+    const s = saved as { cloth: unknown; holders: Record<Side, Side | null>; dropped: boolean };
+    this.cloth.restore(s.cloth);
+    this.holders = { ...s.holders };
+    this.dropped = s.dropped;
+  }
+
+  /** The hand that carries the folded gown lets its folds go. */
+  private fallOpen(side: Side, hand: HandState): void {
+    const { scene, host } = this;
+    const { packet } = scene.gown!;
+    if (hand.hold?.kind !== 'thing') return;
+    scene.world.unweld(hand.hold.joint);
+    scene.world.setBodyEnabled(scene.things[packet]!.body, false);
+    host.gone[packet] = host.carriedOff[packet] = true;
+    hand.hold = { kind: 'gown', pullN: 0 };
+    hand.using = false;
+    this.holders = { left: side, right: side };
+    this.cloth.open(...fingertips(scene, side));
+    scene.dress!.hanging = true;
+    this.forget();
+  }
+
+  /** A hand that holds its shoulder of the gown slips into the sleeve; the other shoulder must be held, or on its arm. */
+  private slipIn(side: Side, hand: HandState): void {
+    const other = otherSide(side);
+    const { arms } = this.scene.dress!;
+    if (this.holders[side] !== side || (this.holders[other] !== other && arms[other].inM <= 0)) return;
+    hand.hold = null;
+    hand.using = false;
+    hand.closed = false;
+    this.holders[side] = null;
+    arms[side].inM = SLIPPED_IN_M;
+  }
+
+  /** Brings a shoulder of the gown to where it is held: by a hand, by its arm, or beside the other arm. */
+  private lead(side: Side): void {
+    const { scene, host, cloth } = this;
+    const { arms } = scene.dress!;
+    const other = otherSide(side);
+    const by = this.holders[side];
+    const onArm = (arm: Side): readonly [number, number] => alongArm(scene, arm, armOf(scene, arm, host.torsoX()), arms[arm].inM);
+    if (arms[side].inM > 0) cloth.lead(side, onArm(side));
+    else if (by) {
+      const [x, y] = fingertips(scene, by);
+      cloth.lead(side, by === side ? [x, y] : [x + signOf(side) * SPREAD_M, y]);
+    } else if (arms[other].inM > 0) {
+      const [x, y] = onArm(other);
+      cloth.lead(side, [x + signOf(side) * BESIDE_ARM_M, y]);
+    } else {
+      cloth.drop(side);
+      this.dropped = true;
+    }
+  }
+
+  /** The cloth is somewhere else at once. */
+  private forget(): void {
+    const { edges, hem } = this.surfaces.slots.gown!;
+    this.host.moved(hem);
+    for (const side of SIDES) for (let k = 0; k < this.scene.world.strandSize(this.scene.gown!.edges[side]) - 1; k++) this.host.moved(edges[side] + k);
+  }
+}
