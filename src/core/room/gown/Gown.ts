@@ -11,7 +11,7 @@ import type { Scene } from '../scene.ts';
 import type { Slot, Surfaces } from '../surfaces.ts';
 import { holderOf } from '../work.ts';
 import { alongArm } from './alongArm.ts';
-import { copyDress, isDressed, undressed, wearAs, type ArmDress, type Dress } from './dress.ts';
+import { copyDress, isDressed, placeOfWork, undressed, wearAs, type ArmDress, type Dress } from './dress.ts';
 import { Gloving } from './Gloving.ts';
 import { GownCloth } from './GownCloth.ts';
 import type { GownSurfaces } from './gownSurfaces.ts';
@@ -145,8 +145,7 @@ export class Gown {
     }
     if (this.cloth.isOpen) for (const side of SIDES) this.lead(side);
     this.card.step(host.torsoX());
-    // Once dressed the operator goes where the work is, and stays there.
-    if (isDressed(this.dress) && this.card.state === 'tied') this.dress.homeX = host.torsoX();
+    if (isDressed(this.dress) && this.card.state === 'tied') this.dress.homeX = placeOfWork(scene.layout, this.dress, host.torsoX());
   }
 
   /** After the world has moved. */

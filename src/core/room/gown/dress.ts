@@ -1,5 +1,6 @@
 import { SIDES, type Side } from '../../base/side.ts';
 import type { GloveState } from '../../procedure/observation.ts';
+import { isOverBed, type Layout } from '../layout.ts';
 
 /** One arm on its way into sleeve and glove. Lengths in metres. */
 export interface ArmDress {
@@ -42,6 +43,9 @@ export const isGloved = ({ glove }: ArmDress): boolean => glove === 'over' || gl
 
 /** Gown tied and both gloves on. */
 export const isDressed = ({ tied, arms }: Dress): boolean => tied && SIDES.every((side) => arms[side].glove === 'on');
+
+/** Once dressed the operator goes where the work is and stays there; at the bed that is its middle, as for one who begins there (m). */
+export const placeOfWork = (layout: Layout, { homeX }: Dress, torsoX: number): number => (homeX === 0 || isOverBed(layout, torsoX) ? 0 : torsoX);
 
 /** The hand is in a sleeve and in no glove: it feels through cloth. */
 export const isSleeved = (arm: ArmDress): boolean => arm.inM > 0 && !isGloved(arm);
