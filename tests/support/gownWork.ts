@@ -148,7 +148,7 @@ export class GownWork {
     const { op } = this;
     op.send({ type: 'ask', request: 'takeCard' });
     for (let s = 0; s < 20 && this.gown.card.state !== 'tied'; s++) op.wait(1);
-    op.wait(1);
+    op.release('right').wait(0.7);
     return this;
   }
 
