@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { SIDES } from '../../src/core/base/side.ts';
 import { playAll } from '../support/breakRun.ts';
-import { BY_HAND } from '../support/gownRooms.ts';
+import { BY_HAND, BY_HAND_AT_BED } from '../support/gownRooms.ts';
 import { GownWork } from '../support/gownWork.ts';
 import { runOperator } from '../support/runOperator.ts';
 import { GLOVE_CHANGE_RUNS } from './runs/gloveChange.ts';
@@ -34,6 +34,14 @@ describe('A glove changed by hand', () => {
     }
     expect(result.progress.tasks.slice(0, 7).every(({ doneStep }) => doneStep !== null)).toBe(true);
   });
+});
+
+it('A glove changed by hand at the bed, where the operator was gowned from the start, breaks nothing', () => {
+  const { result, run } = runOperator((op) => GownWork.changedAtBed(op, 'right', (work) => work.openGlove('right')), BY_HAND_AT_BED);
+  expect(result.breaks).toEqual([]);
+  expect(run.room.gown!.observe(0).gloves).toEqual({ left: 'on', right: 'on' });
+  expect(run.room.surfaces.upper[run.room.surfaces.slots.hand.right.fingers]).toBe('glove.right#2:fingers');
+  expect(run.progress.current).toBe('gel');
 });
 
 describe('Open gloving and changing a glove', () => playAll(GLOVE_CHANGE_RUNS));

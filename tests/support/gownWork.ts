@@ -9,6 +9,9 @@ const APART_M = 0.15;
 /** Degrees of the fingers: down to a table, level, up along a raised arm. */
 const DOWN = -35;
 const UP = 60;
+/** At the bed hands wait that high, clear of the field, and gloves are put on there beside it (m). */
+const OVER_FIELD_M = 1.45;
+const BESIDE_BED_M = -1.3;
 
 /** An operator who puts on gown and gloves, hold by hold, as it is taught. */
 export class GownWork {
@@ -154,6 +157,16 @@ export class GownWork {
     return this;
   }
 
+  /** At the bed: asks for another glove, steps beside it when it is opened, and later comes back. */
+  static changedAtBed(op: Operator, side: Side, play: (work: GownWork) => unknown): void {
+    op.palmsTo([['right', -0.25, OVER_FIELD_M], ['left', 0.25, OVER_FIELD_M]]).send({ type: 'remedy.start', remedy: 'changeGlove', thing: side });
+    const work = new GownWork(op, BESIDE_BED_M);
+    for (let s = 0; s < 30 && !work.isNewOpened(side); s++) op.wait(1);
+    op.palmsTo([['right', BESIDE_BED_M + 0.1, OVER_FIELD_M], ['left', BESIDE_BED_M + 0.4, OVER_FIELD_M]]);
+    play(work);
+    op.palmTo('right', -0.25, OVER_FIELD_M).palmTo('left', 0.25, OVER_FIELD_M).wait(1);
+  }
+
   /** Fetches a glove with the other hand, by its cuff or `aside` from there toward its edge (m), and lets it hang before the body. */
   hangGlove(side: Side, aside = 0): this {
     const { op, x } = this;
@@ -210,7 +223,7 @@ export class GownWork {
     const { op } = this;
     op.send({ type: 'ask', request: 'takeCard' });
     for (let s = 0; s < 20 && this.gown.card.state !== 'tied'; s++) op.wait(1);
-    op.wait(1);
+    op.release('right').wait(0.7);
     return this;
   }
 

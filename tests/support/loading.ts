@@ -44,13 +44,19 @@ export class Loading {
     return this;
   }
 
-  /** Gel from a packet on the field into the sheath, as long as it is squeezed (s); it has run down at the end. */
+  /** Gel from a packet on the field into the sheath, as long as it is squeezed (s); it has run down at the end. The packet goes back to the field. */
   gel(seconds = 0.4, id = 'gel'): this {
+    this.squeeze(seconds, id);
+    this.op.turn('left', -40).endTo('left', 0.3, 1.1).endTo('left', 0.3, 1.02, 0.1).release('left').turn('left', -10).palmTo('left', 0.28, 1.14);
+    return this;
+  }
+
+  /** The packet stays in the left hand. */
+  squeeze(seconds = 0.4, id = 'gel'): this {
     const { op } = this;
     op.palmTo('left', 0.33, 1.3).turn('left', -40).take('left', id, 0.12).palmTo('left', 0.33, 1.36).turn('left', -10);
     const [x, y] = this.mouth();
     op.endTo('left', x + 0.02, y + 0.06).use('left', seconds).palmTo('left', 0.33, 1.36).wait(4);
-    op.turn('left', -40).endTo('left', 0.3, 1.1).endTo('left', 0.3, 1.02, 0.1).release('left').turn('left', -10).palmTo('left', 0.28, 1.14);
     return this;
   }
 
@@ -126,10 +132,10 @@ export class Loading {
     return this.band('bandOne', 0.03).band('bandTwo', 0.11);
   }
 
-  /** The probe laid on the field, and hands off. */
-  layDown(): this {
+  /** The probe laid on the field, from a palm there (m) and fingers that point so (degrees), and hands off. */
+  layDown(x = 0.33, y = 1.03, degrees = -50): this {
     const { op } = this;
-    op.palmTo('right', -0.25, 1.25).turn('left', -50).palmTo('left', 0.35, 1.1).palmTo('left', 0.33, 1.03, 0.1).release('left').palmTo('left', 0.33, 1.25);
+    op.palmTo('right', -0.25, 1.25).turn('left', degrees).palmTo('left', x + 0.02, y + 0.07).palmTo('left', x, y, 0.1).release('left').palmTo('left', 0.33, 1.25);
     for (let s = 0; s < 14 && !this.done('laidDown'); s += 0.2) op.wait(0.2);
     return this;
   }

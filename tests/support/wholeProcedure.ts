@@ -20,17 +20,21 @@ export class WholeProcedure {
     this.table = op.thing('needle').x < 0 ? 'right' : 'left';
     this.probe = otherSide(this.table);
     this.out = signOf(this.table);
-    this.over = op.run.room.scene.layout.crest[this.table].y + ABOVE_RAIL_M;
+    const { crest } = op.run.room.scene.layout;
+    this.over = Math.max(crest.left.y, crest.right.y) + ABOVE_RAIL_M;
   }
 
   /** Gel on the site, and the packet into the bin. */
   gel(): this {
     const { op, table } = this;
     op.palmTo(this.probe, -this.out * 0.27, this.over).turn(table, -40).take(table, 'gel');
-    const site = op.site();
-    op.endTo(table, site.x + this.out * 0.05, site.y + 0.16).endTo(table, site.x, site.y + 0.04, 0.1).use(table, 1.2);
-    op.endTo(table, site.x + this.out * 0.1, site.y + 0.16);
-    return this.throwAway().back();
+    return this.squeeze().throwAway().back();
+  }
+
+  /** The same with a packet from the table, which goes back there. */
+  gelFromTable(id: string): this {
+    this.op.palmTo(this.probe, -this.out * 0.27, this.over);
+    return this.fetch(id).squeeze().putBack(-0.6);
   }
 
   /** The probe on the site, held still for a view. */
@@ -61,7 +65,7 @@ export class WholeProcedure {
     const site = op.site();
     op.endTo(table, site.x + out * 0.03, site.y + 0.03, 0.12).endTo(table, site.x, site.y + 0.004, 0.05).use(table, 3.2);
     op.endTo(table, site.x + out * 0.08, site.y + 0.1);
-    return this.putBack(1.06);
+    return this.putBack(0.31);
   }
 
   /** Needle from the table, probe from where it was parked, both at the site. */
@@ -78,7 +82,7 @@ export class WholeProcedure {
     op.endTo(table, site.x + out * 0.1, site.y + 0.1);
     op.endTo(probe, site.x - out * 0.06, site.y + 0.13).turn(probe, -50);
     op.endTo(probe, -out * PARK_M, 1.06).endTo(probe, -out * PARK_M, 0.985, 0.08).release(probe).palmTo(probe, -out * 0.27, this.over);
-    return this.putBack(0.87);
+    return this.putBack(-0.42);
   }
 
   /** What is left of the rubbish into the bin. */
@@ -103,9 +107,20 @@ export class WholeProcedure {
     return this;
   }
 
-  /** Lays what the hand holds on the table at that distance from the midline. */
-  private putBack(x: number): this {
+  /** Gel from the packet in the hand on to the site. */
+  private squeeze(): this {
     const { op, table, out } = this;
+    const site = op.site();
+    op.endTo(table, site.x + out * 0.05, site.y + 0.16).endTo(table, site.x, site.y + 0.04, 0.1).use(table, 1.2);
+    op.endTo(table, site.x + out * 0.1, site.y + 0.16);
+    return this;
+  }
+
+  /** Lays what the hand holds on the table, so far outward from its middle, as a share of its half width. */
+  private putBack(share: number): this {
+    const { op, table, out } = this;
+    const { left, right } = op.run.room.scene.layout.kitTable;
+    const x = (out * (left + right) + share * (right - left)) / 2;
     op.palmTo(table, out * 0.35, this.over).turn(table, 10).palmTo(table, out * 0.95, this.over).turn(table, -30);
     op.fingersTo(table, out * x, 1.02).fingersTo(table, out * x, 0.975, 0.1).release(table);
     op.palmTo(table, out * 0.95, 1.3);

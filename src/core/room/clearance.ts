@@ -30,6 +30,8 @@ export interface ShapesNow {
   slotOf(capsule: TrackedCapsule): Slot;
   /** Of a stretch of drape: it lies in the strip that does not count as sterile. */
   inMargin(slot: Slot): boolean;
+  /** Of a hand or an arm: bare skin, which has nothing to keep clear. */
+  isBare(slot: Slot): boolean;
 }
 
 /** What must be sterile at one hand: capsules and the box around them. */
@@ -119,7 +121,7 @@ export class ClearanceWatch {
   }
 
   /** Finds what must be sterile at each hand now, and what is to be kept clear of. */
-  private collect({ capsules, slotOf, inMargin }: ShapesNow, hands: Readonly<Record<Side, HandState>>): void {
+  private collect({ capsules, slotOf, inMargin, isBare }: ShapesNow, hands: Readonly<Record<Side, HandState>>): void {
     for (const kept of this.kept) {
       kept.capsules.length = 0;
       kept.left = kept.low = Infinity;
@@ -131,7 +133,7 @@ export class ClearanceWatch {
       const thing = this.thing[slot]!;
       if (thing !== NONE && (!this.isDrape(slot) || inMargin(slot))) this.near.push({ thing, capsule });
       const s = this.owner[slot]!;
-      if (s === NONE) continue;
+      if (s === NONE || isBare(slot)) continue;
       const { Ax, Ay, Bx, By, r } = capsule;
       const kept = this.kept[s]!;
       kept.capsules.push(capsule);

@@ -68,6 +68,7 @@ export class TouchWatch {
       capsules: this.geometry.capsules,
       slotOf: ({ surface }) => this.slotOf.get(surface)!,
       inMargin: (slot) => this.zones.isIn(slot, 'margin'),
+      isBare: (slot) => surfaces.known.get(surfaces.upper[slot]!)!.kind === 'ownSkin',
     };
   }
 

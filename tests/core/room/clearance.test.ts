@@ -3,6 +3,7 @@ import { SIDES, type Side } from '../../../src/core/base/side.ts';
 import { CLEARANCE_EVERY_STEPS, CLEARANCE_FAR_M } from '../../../src/core/room/clearance.ts';
 import type { ClearanceThing } from '../../../src/core/room/clearanceThings.ts';
 import type { Run } from '../../../src/core/run/run.ts';
+import { ROOMY } from '../../support/gownRooms.ts';
 import { Operator } from '../../support/operator.ts';
 import { freshRun, runOperator } from '../../support/runOperator.ts';
 import { WholeProcedure } from '../../support/wholeProcedure.ts';
@@ -70,6 +71,13 @@ describe('Clearance', () => {
     expect(least.metres).toBeGreaterThan(0.008);
     expect(least.metres).toBeLessThan(0.011);
     expect(least.step % CLEARANCE_EVERY_STEPS).toBe(0);
+  });
+
+  it('is none of a bare hand, which has nothing to keep: the face may be touched before the gown', () => {
+    const { op, run } = runOperator((by) => void by.turn('right', 60).palmTo('right', ROOMY.gown.standXM - 0.08, 1.58), ROOMY);
+    expect(op.near.gap('skin.right', 'face')).toBeLessThan(0.01);
+    expect(run.result().handling.measured!.clearance).toEqual([]);
+    expect(run.breaks).toEqual([]);
   });
 
   it('goes on from a snapshot as if nothing had been between', () => {

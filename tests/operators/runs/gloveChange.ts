@@ -1,6 +1,6 @@
 import type { Scenario } from '../../../src/core/scenario/schema.ts';
 import { alone, type BreakRun } from '../../support/breakRun.ts';
-import { BY_HAND, BY_HAND_SMALL, SHORT_SLEEVES } from '../../support/gownRooms.ts';
+import { BY_HAND, BY_HAND_AT_BED, BY_HAND_SMALL, SHORT_SLEEVES } from '../../support/gownRooms.ts';
 import { GownWork } from '../../support/gownWork.ts';
 
 const run = (what: string, room: Scenario, play: (work: GownWork) => unknown, breaks: BreakRun['breaks'], after: BreakRun['after'] = () => {}): BreakRun => ({
@@ -21,6 +21,19 @@ export const GLOVE_CHANGE_RUNS: readonly BreakRun[] = [
   run('bare fingers draw the cuff of the new glove', BY_HAND, (work) => work.dressed().changeGlove('right').changeGlove('left').hangGlove('right').slipIntoGlove('right').coverCuff('right'), [
     alone('glove-on-own-skin', 'glove.right#2:cuff', 'skin.left:hand'),
   ]),
+  {
+    what: 'the cuff of a new glove is left turned back, and the knit cuff meets the drape', room: BY_HAND_AT_BED,
+    play: (op) => {
+      GownWork.changedAtBed(op, 'right', (work) => work.hangGlove('right').slipIntoGlove('right').op.release('left').turn('right', 0));
+      op.turn('right', 30).palmTo('right', -0.25, 1.05, 0.1);
+    },
+    breaks: [
+      {
+        rule: 'passed-cuff-met', surface: 'drape.right#1:17', against: 'gown#1:right.passedCuff',
+        spread: ['0 drape.right#1:17', '1 gown#1:right.lowerSleeve', '2 drape.right#1:{18..20}', '2 drape.right#1:16'],
+      },
+    ],
+  },
   run('a hand goes too fast into a glove that is too small', BY_HAND_SMALL, ({ op }) => {
     const work = new GownWork(op);
     work.gowned().glove('right').glove('left').card().changeGlove('right').hangGlove('right');

@@ -9,7 +9,7 @@ import type { MadeTouch } from '../MadeTouches.ts';
 import type { Scene } from '../scene.ts';
 import type { Surfaces } from '../surfaces.ts';
 import { holderOf } from '../work.ts';
-import { copyDress, isDressed, isGloved, isOut, undressed, wearAs, type ArmDress, type Dress } from './dress.ts';
+import { copyDress, isDressed, isGloved, isOut, placeOfWork, undressed, wearAs, type ArmDress, type Dress } from './dress.ts';
 import { Gloving, type Tear } from './Gloving.ts';
 import { HeldGown } from './HeldGown.ts';
 import type { GownHost } from './host.ts';
@@ -120,8 +120,7 @@ export class Gown {
     this.dress.personX = passerAt(scene.scenario, step);
     this.held.before();
     this.card.step(host.torsoX());
-    // Once dressed the operator goes where the work is, and stays there.
-    if (isDressed(this.dress) && this.card.state === 'tied') this.dress.homeX = host.torsoX();
+    if (isDressed(this.dress) && this.card.state === 'tied') this.dress.homeX = placeOfWork(scene.layout, this.dress, host.torsoX());
   }
 
   /** After the world has moved. */

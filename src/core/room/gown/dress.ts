@@ -2,6 +2,7 @@ import { SIDES, type Side } from '../../base/side.ts';
 import type { GloveState } from '../../procedure/observation.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { HAND_IN_GLOVE_M, onShoulderM, OUT_OF_CUFF_M } from './gownFacts.ts';
+import { isOverBed, type Layout } from '../layout.ts';
 
 /** One arm on its way into sleeve and glove. Lengths in metres. */
 export interface ArmDress {
@@ -54,6 +55,9 @@ export const isDressed = ({ tied, arms }: Dress): boolean => tied && SIDES.every
 
 /** The bare hand is out of its cuff, so far that a glove can be drawn on it by the open method. `sleeveM` is the length of the sleeve. */
 export const isOut = (arm: ArmDress, sleeveM: number): boolean => arm.inM - sleeveM >= OUT_OF_CUFF_M && !isGloved(arm);
+
+/** Once dressed the operator goes where the work is and stays there; at the bed that is its middle, as for one who begins there (m). */
+export const placeOfWork = (layout: Layout, { homeX }: Dress, torsoX: number): number => (homeX === 0 || isOverBed(layout, torsoX) ? 0 : torsoX);
 
 /** The hand is in a sleeve and in no glove: it feels through cloth. */
 export const isSleeved = (arm: ArmDress, sleeveM: number): boolean => arm.inM > 0 && !isGloved(arm) && !isOut(arm, sleeveM);
