@@ -4,6 +4,7 @@ import type { Scenario, StationName } from '../scenario/schema.ts';
 import { stationsOf } from '../scenario/station.ts';
 import { FieldProcedure } from './field/FieldProcedure.ts';
 import { GownProcedure } from './gown/GownProcedure.ts';
+import type { NextHold } from './nextHold.ts';
 import type { Observation, Progress } from './observation.ts';
 import { SheathProcedure } from './sheath/SheathProcedure.ts';
 
@@ -11,6 +12,7 @@ import { SheathProcedure } from './sheath/SheathProcedure.ts';
 interface StationWork {
   observe(seen: Observation): void;
   readonly progress: Progress;
+  readonly nextHolds: readonly NextHold[];
   snapshot(): unknown;
   restore(snapshot: unknown): void;
   hashInto(hash: StateHash): void;
@@ -37,10 +39,14 @@ const WORK: Readonly<Record<StationName, (scenario: Scenario) => StationWork>> =
   },
 };
 
-const withSight = (procedure: Omit<StationWork, 'observe'>, observe: StationWork['observe']): StationWork => ({
+/** A station that tells no holds has none to show. */
+const withSight = (procedure: Omit<StationWork, 'observe' | 'nextHolds'> & Partial<Pick<StationWork, 'nextHolds'>>, observe: StationWork['observe']): StationWork => ({
   observe,
   get progress() {
     return procedure.progress;
+  },
+  get nextHolds() {
+    return procedure.nextHolds ?? [];
   },
   snapshot: () => procedure.snapshot(),
   restore: (snapshot) => procedure.restore(snapshot),
@@ -71,6 +77,11 @@ export class Procedure {
       steadyShare: all.find(({ steadyShare }) => steadyShare !== null)?.steadyShare ?? null,
       sharpsBinned: all.flatMap(({ sharpsBinned }) => sharpsBinned),
     };
+  }
+
+  /** Holds of hands that come next in the first station that is not done. */
+  get nextHolds(): readonly NextHold[] {
+    return this.stations.find(({ progress }) => progress.current !== 'finished')?.nextHolds ?? [];
   }
 
   /** Plain JSON from which `restore` goes on as if nothing had been between. One station's stands alone, as in runs broken off before there were several. */

@@ -1,14 +1,14 @@
 import { SIDES, type Side } from '../../base/side.ts';
 import type { GownTaskId } from '../observation.ts';
-import { glovesOn, isInCuff, type Seen } from './seen.ts';
+import { glovesOn, isCuffShort, isInCuff, type Seen } from './seen.ts';
 
-/** One line for the operator on what to do now, as a calm colleague would say it. */
-export function gownHint(current: GownTaskId | 'finished', seen: Seen): string {
+/** One line for the operator on what to do now, as a calm colleague would say it; the knit cuff is `knitM` long. */
+export function gownHint(current: GownTaskId | 'finished', seen: Seen, knitM: number): string {
   if (seen.gown === 'dropped' && current !== 'finished') return 'The gown has fallen. Stop and take a new one.';
-  return HINTS[current](seen);
+  return HINTS[current](seen, knitM);
 }
 
-const HINTS: Readonly<Record<GownTaskId | 'finished', (seen: Seen) => string>> = {
+const HINTS: Readonly<Record<GownTaskId | 'finished', (seen: Seen, knitM: number) => string>> = {
   opened: (seen) => {
     if (seen.gown === 'lying') return 'Take the folded gown by its neck, in the middle, and lift it straight up.';
     if (seen.gown === 'carried') return 'Step clear of the table, hands at shoulder height, and let it fall open: squeeze.';
@@ -33,7 +33,7 @@ const HINTS: Readonly<Record<GownTaskId | 'finished', (seen: Seen) => string>> =
 };
 
 /** The next hold of gloving: the hand that is furthest along first. */
-function gloving(seen: Seen): string {
+function gloving(seen: Seen, knitM: number): string {
   const side = sideToGlove(seen);
   const other: Side = side === 'left' ? 'right' : 'left';
   const past = seen.toCuffM[side];
@@ -46,6 +46,7 @@ function gloving(seen: Seen): string {
     case 'laid':
       return `With the ${other} hand grip the edge of its cuff and draw it over the whole knit cuff.`;
     default:
+      if (isCuffShort(seen, side, knitM)) return `Draw its cuff on with the ${other} hand, over the whole knit cuff.`;
       return `Stretch the ${side} arm: the hand goes into the glove.`;
   }
 }

@@ -32,5 +32,8 @@ export const areArmsIn = (seen: Seen): boolean => SIDES.every((side) => isInCuff
 
 export const glovesOn = ({ gloves }: Seen): number => SIDES.filter((side) => gloves[side] === 'on').length;
 
+/** A glove that is drawn over does not cover the whole knit cuff yet, which is `knitM` long. */
+export const isCuffShort = (seen: Seen, side: Side, knitM: number): boolean => seen.overlapM[side] < knitM;
+
 /** Another gown lies in place of the one before. */
 export const isFresh = (seen: Seen, before: Seen): boolean => seen.gown === 'lying' && before.gown !== 'lying' && before.gown !== 'carried';
