@@ -5,7 +5,7 @@ export const DRAWING_ORDER = [
   'operatorBody',
   'bed', 'patient',
   'skinSurface', 'drapeFar', 'rails', 'drapeEdge', 'level', 'gownTable', 'lyingThings', 'hangingGown', 'assistantBody', 'sleeves', 'neckband',
-  'pocketFar', 'hangingProbe', 'cord', 'pocketNear', 'assistantArms', 'hands', 'foldOverFingers', 'labels',
+  'pocketFar', 'hangingProbe', 'cord', 'pocketNear', 'assistantArms', 'hands', 'foldOverFingers', 'nextHolds', 'labels',
 ] as const;
 export type LayerName = (typeof DRAWING_ORDER)[number];
 

@@ -18,6 +18,7 @@ import type { LayerName } from './drawingOrder.ts';
 import type { Frame } from './frame.ts';
 import { paintGownTable } from './gown/gownTable.ts';
 import { paintHangingGown } from './gown/hangingGown.ts';
+import { paintHolds } from './holds/paintHolds.ts';
 import { paintHandWithThing, paintSleeves } from './hand/paintArms.ts';
 import { paintHangingProbe, paintLyingThings } from './items/lyingThings.ts';
 import { shift } from './pen/affine.ts';
@@ -75,6 +76,7 @@ export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>>
     for (const side of [...SIDES].sort((a) => (a === (frame.activeHand ?? 'right') ? 1 : -1))) paintHandWithThing(frame, side);
   },
   foldOverFingers: paintFolds,
+  nextHolds: paintHolds,
   labels: (frame) => {
     if (frame.named) frame.labels.paint(frame);
   },

@@ -3,7 +3,8 @@ import { QUIET_INK } from '../palette.ts';
 import { levelStretches } from '../art/level.ts';
 import { drawLabel, type LabelArt } from './labelArt.ts';
 import { arrange, type Box, type PlacedLabel } from './arrange.ts';
-import { labelPlaces } from './places.ts';
+import { holdLabels } from './holdLabels.ts';
+import { labelPlaces, type LabelPlace } from './places.ts';
 
 /** Labels look for new places this often; calm for people who read slowly. */
 const PERIOD_MS = 500;
@@ -24,14 +25,15 @@ export class Labels {
   redraw(): void { this.art.clear(); }
 
   paint(frame: Frame): void {
-    const { camera, nowMs, slowLabels, picture } = frame;
-    const view = camera.toScreen.join(' ') + camera.widthPx;
+    const { camera, nowMs, slowLabels, holds } = frame;
+    // Another hold has its name at once.
+    const view = `${camera.toScreen.join(' ')} ${camera.widthPx} ${holds.map(({ hold }) => hold.place + hold.of).join()}`;
     if (view !== this.lastView || nowMs - this.lastMs > (slowLabels ? SLOW_PERIOD_MS : PERIOD_MS)) {
-      this.placed = arrange(labelPlaces(picture), this.placed, { frame, measure: (words) => this.artOf(words, frame), taken: this.levelBox(frame) });
+      this.placed = arrange(placesOf(frame), this.placed, { frame, measure: (words) => this.artOf(words, frame), taken: this.levelBox(frame) });
       this.lastMs = nowMs;
       this.lastView = view;
     }
-    const places = labelPlaces(picture);
+    const places = placesOf(frame);
     for (const label of this.placed) {
       const place = places.find(({ words }) => words === label.words);
       if (place !== undefined) this.paintOne(frame, label, camera.roomToScreen(place.x, place.y));
@@ -78,6 +80,9 @@ export class Labels {
     ctx.drawImage(art.canvas, Math.round(corner.x * density), Math.round(corner.y * density));
   }
 }
+
+/** What is named, the next holds before all else. */
+const placesOf = ({ holds, picture }: Frame): LabelPlace[] => [...holdLabels(holds), ...labelPlaces(picture)];
 
 /** Where the words begin under the level line, in CSS pixels; they are left out where the room is seen from afar. */
 function levelCorner({ picture, camera }: Frame, wide: number): { x: number; y: number } | null {
