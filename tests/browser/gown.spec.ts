@@ -1,13 +1,16 @@
 import { expect, test, type Page } from '@playwright/test';
 import { expectAccessible } from './support/accessible.ts';
 import { GOWN_STAGES, Gowning, type GownRequest } from './support/gowning.ts';
+import { KeyHands } from './support/keyHands.ts';
 import { MouseHands } from './support/mouseHands.ts';
 import { replaySaved } from './support/replaySaved.ts';
 import { RoomPage } from './support/roomPage.ts';
+import { TouchHands } from './support/touchHands.ts';
 
 const SCENARIO = 'Gown and gloves with room to spare';
 const TASKS = ['opened', 'armsIn', 'tied', 'firstGlove', 'secondGlove', 'turned', 'waited'];
 const BUTTONS: Readonly<Record<GownRequest, RegExp>> = { tieBack: /^Tie the back/, takeCard: /^Take the card/ };
+const KEYS: Readonly<Record<GownRequest, string>> = { tieBack: 'BracketLeft', takeCard: 'BracketRight' };
 /** What is marked after each stage under shown coaching: the next hold, by name. */
 const MARKED: Readonly<Record<string, string | null>> = {
   start: 'inner neck', lift: 'let it fall open here', fallOpen: 'left shoulder of the gown', otherShoulder: 'right sleeve and left sleeve', slipIn: 'up through the sleeve', stretch: 'cuff, from inside',
@@ -20,6 +23,21 @@ async function expectMarked(page: Page, stage: string): Promise<void> {
   const line = page.locator('.hint-holds');
   if (marked) await expect(line, `after ${stage}`).toHaveText(`Marked: ${marked}`);
   else await expect(line, `after ${stage}`).toHaveCount(0);
+}
+
+/** Hint, requests and the buttons of both hands lie on the screen, whole and under nothing else. */
+async function expectInSight(page: Page): Promise<void> {
+  const needed = [page.locator('.hint'), page.locator('.hint-holds'), ...Object.values(BUTTONS).map((name) => page.getByRole('button', { name })), ...['Grip', 'Open', 'Use'].map((name) => page.locator('.corner').getByRole('button', { name, exact: true }))];
+  for (const one of needed) {
+    for (const element of await one.all()) {
+      await expect(element).toBeInViewport({ ratio: 1 });
+      expect(await element.evaluate((it) => {
+        const { left, top, width, height } = it.getBoundingClientRect();
+        const upper = document.elementFromPoint(left + width / 2, top + height / 2);
+        return (it.contains(upper) || upper?.contains(it)) && it.scrollHeight <= it.clientHeight + 1;
+      }), await element.textContent() ?? '').toBe(true);
+    }
+  }
 }
 
 /** The whole gowning and gloving without a break, to a file that verifies; a picture of the page after each stage. */
@@ -50,4 +68,33 @@ test('gown and gloves with a mouse, from the start page to a verified report, wi
   await expect(page.locator('.hint')).toHaveText('Take the folded gown by its neck, in the middle, and lift it straight up.');
   const ask = (request: GownRequest): Promise<void> => page.getByRole('button', { name: BUTTONS[request] }).click();
   await gown(room, new Gowning(room, new MouseHands(room), ask), 'gown-mouse', (stage) => expectMarked(page, stage));
+});
+
+test.describe('by touch', () => {
+  test.use({ hasTouch: true, viewport: { width: 1024, height: 768 } });
+
+  test('two fingers on a tablet put on gown and gloves, with all that is needed in sight, and save a file that verifies', async ({ page }) => {
+    test.setTimeout(900_000);
+    await page.goto('?test&renderer=canvas');
+    await expectAccessible(page);
+    await page.screenshot({ path: 'test-results/gown-touch-startPage.png' });
+    const room = await new RoomPage(page).start(SCENARIO, 'shown');
+    await expectAccessible(page);
+    const hands = new TouchHands(room);
+    const ask = (request: GownRequest): Promise<void> => hands.tap(page.getByRole('button', { name: BUTTONS[request] }));
+    await gown(room, new Gowning(room, hands, ask), 'gown-touch', async (stage) => {
+      await expectMarked(page, stage);
+      await expectInSight(page);
+    });
+  });
+});
+
+test('keys alone put on gown and gloves from the start page to a file that verifies', async ({ page }) => {
+  test.setTimeout(900_000);
+  const room = new RoomPage(page);
+  const hands = await KeyHands.on(room);
+  await room.start(SCENARIO);
+  await hands.holdTime();
+  await expect(page.locator('.hint-holds')).toHaveCount(0);
+  await gown(room, new Gowning(room, hands, (request) => page.keyboard.press(KEYS[request])), 'gown-keys', async () => undefined);
 });

@@ -31,7 +31,7 @@ function wayTo({ hands }: RoomPicture, { hold: { act }, at }: PlacedHold, side: 
 const farFrom = (picture: RoomPicture, placed: PlacedHold, side: Side): number => Math.hypot(...wayTo(picture, placed, side));
 
 function wayWords(dx: number, dy: number): string {
-  if (Math.hypot(dx, dy) < THERE_M) return ', there';
+  if (Math.hypot(dx, dy) < THERE_M) return ': you are there';
   const parts = [...part(dx, 'right', 'left'), ...part(dy, 'up', 'down')];
   return parts.map((words) => `, ${words}`).join('');
 }

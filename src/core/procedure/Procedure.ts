@@ -39,14 +39,13 @@ const WORK: Readonly<Record<StationName, (scenario: Scenario) => StationWork>> =
   },
 };
 
-/** A station that tells no holds has none to show. */
-const withSight = (procedure: Omit<StationWork, 'observe' | 'nextHolds'> & Partial<Pick<StationWork, 'nextHolds'>>, observe: StationWork['observe']): StationWork => ({
+const withSight = (procedure: Omit<StationWork, 'observe'>, observe: StationWork['observe']): StationWork => ({
   observe,
   get progress() {
     return procedure.progress;
   },
   get nextHolds() {
-    return procedure.nextHolds ?? [];
+    return procedure.nextHolds;
   },
   snapshot: () => procedure.snapshot(),
   restore: (snapshot) => procedure.restore(snapshot),

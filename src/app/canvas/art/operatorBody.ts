@@ -35,7 +35,7 @@ export const isGowned = ({ gown }: RoomPicture): boolean => gown === null || gow
 /** Head, gown and legs of the operator at x = 0; the pen's frame is in metres. */
 export function paintOperatorBody(pen: Pen, picture: RoomPicture, markOf: MarkOf, shown: boolean): void {
   if (!isGowned(picture)) {
-    paintScrubs(pen, picture, markOf);
+    paintScrubs(pen, picture, markOf, shown);
     return;
   }
   const { operator } = picture.scenario;

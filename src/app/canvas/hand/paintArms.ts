@@ -31,7 +31,7 @@ function paintOneSleeve(frame: Frame, side: Side): void {
   const { picture, markOf } = frame;
   const hand = picture.hands[side];
   if (!isGowned(picture)) {
-    paintBareArm(frame.pen, hand, side);
+    paintBareArm(frame.pen, hand, side, markOf);
     if (picture.gown!.arms[side].inM > 0) paintSleeveOnArm(frame.pen, hand, picture.gown!.arms[side], markOf);
     return;
   }

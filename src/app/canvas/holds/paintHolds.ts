@@ -3,7 +3,10 @@ import type { Frame } from '../frame.ts';
 import { INK } from '../palette.ts';
 
 /** Radii of the signs, of the dot between fingers, and how wide the arcs open (CSS pixels, radians). */
-export const HOLD_RADIUS_PX = 13;
+const RADIUS_PX = 13;
+const RING_PX = 17;
+/** What is drawn beside a sign keeps so far from its middle (CSS pixels). */
+export const HOLD_CLEAR_PX = 20;
 const DOT_PX = 2.6;
 const ARC_HALF = 0.95;
 const LINE_PX = 2;
@@ -46,7 +49,7 @@ const isRing = ({ hold: { act } }: Pick<PlacedHold, 'hold'>): boolean => act ===
 function drawGrip(ctx: CanvasRenderingContext2D, { x, y }: ScreenPoint, casing: boolean): void {
   for (const turn of [0, Math.PI]) {
     ctx.beginPath();
-    ctx.arc(x, y, HOLD_RADIUS_PX, turn - ARC_HALF, turn + ARC_HALF);
+    ctx.arc(x, y, RADIUS_PX, turn - ARC_HALF, turn + ARC_HALF);
     ctx.stroke();
   }
   ctx.beginPath();
@@ -56,14 +59,14 @@ function drawGrip(ctx: CanvasRenderingContext2D, { x, y }: ScreenPoint, casing: 
 
 function drawRing(ctx: CanvasRenderingContext2D, { x, y }: ScreenPoint): void {
   ctx.beginPath();
-  ctx.arc(x, y, HOLD_RADIUS_PX + 4, 0, 2 * Math.PI);
+  ctx.arc(x, y, RING_PX, 0, 2 * Math.PI);
   ctx.stroke();
 }
 
 /** Dots from the sign to the end of the way, where two short lines meet. */
 function drawWay(ctx: CanvasRenderingContext2D, from: ScreenPoint, to: ScreenPoint, casing: boolean): void {
   const far = Math.hypot(to.x - from.x, to.y - from.y);
-  const clear = HOLD_RADIUS_PX + WAY_GAP_PX;
+  const clear = RADIUS_PX + WAY_GAP_PX;
   if (far < clear + END_HALF_PX) return;
   const [dx, dy] = [(to.x - from.x) / far, (to.y - from.y) / far];
   const radius = casing ? LINE_PX / 2 + 0.6 + (CASING_PX - LINE_PX) / 2 : LINE_PX / 2 + 0.6;

@@ -1,5 +1,6 @@
 import { holdName } from '../../../core/procedure/holdWords.ts';
 import type { PlacedHold } from '../../../core/room/placedHold.ts';
+import { HOLD_CLEAR_PX } from '../holds/paintHolds.ts';
 import type { LabelPlace, Offset } from './places.ts';
 
 const AROUND: readonly Offset[] = [
@@ -10,5 +11,5 @@ const AROUND: readonly Offset[] = [
 /** Names of the places where hands go next. */
 export const holdLabels = (holds: readonly PlacedHold[]): LabelPlace[] =>
   holds
-    .map(({ hold, at }): LabelPlace => ({ words: holdName(hold), x: at[0], y: at[1], offsets: AROUND }))
+    .map(({ hold, at }): LabelPlace => ({ words: holdName(hold), x: at[0], y: at[1], offsets: AROUND, clearPx: HOLD_CLEAR_PX }))
     .filter(({ words }, k, all) => all.findIndex((other) => other.words === words) === k);

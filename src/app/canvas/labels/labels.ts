@@ -36,7 +36,7 @@ export class Labels {
     const places = placesOf(frame);
     for (const label of this.placed) {
       const place = places.find(({ words }) => words === label.words);
-      if (place !== undefined) this.paintOne(frame, label, camera.roomToScreen(place.x, place.y));
+      if (place !== undefined) this.paintOne(frame, label, camera.roomToScreen(place.x, place.y), place.clearPx ?? 0);
     }
     this.paintLevelWords(frame);
   }
@@ -57,18 +57,22 @@ export class Labels {
   }
 
   /** The words stay where they were placed; the leader follows its point. */
-  private paintOne(frame: Frame, label: PlacedLabel, point: { x: number; y: number }): void {
+  private paintOne(frame: Frame, label: PlacedLabel, point: { x: number; y: number }, clearPx: number): void {
     const { ctx, density } = frame.pen;
+    const [dx, dy] = [label.tieX - point.x, label.tieY - point.y];
+    const clear = clearPx / Math.max(clearPx, 1, Math.hypot(dx, dy));
     const art = this.artOf(label.words, frame);
     ctx.strokeStyle = ctx.fillStyle = QUIET_INK;
     ctx.lineWidth = density;
     ctx.beginPath();
     ctx.moveTo(label.tieX * density, label.tieY * density);
-    ctx.lineTo(point.x * density, point.y * density);
+    ctx.lineTo((point.x + dx * clear) * density, (point.y + dy * clear) * density);
     ctx.stroke();
-    ctx.beginPath();
-    ctx.arc(point.x * density, point.y * density, 2.2 * density, 0, 2 * Math.PI);
-    ctx.fill();
+    if (clearPx === 0) {
+      ctx.beginPath();
+      ctx.arc(point.x * density, point.y * density, 2.2 * density, 0, 2 * Math.PI);
+      ctx.fill();
+    }
     ctx.drawImage(art.canvas, Math.round(label.x * density), Math.round(label.y * density));
   }
 

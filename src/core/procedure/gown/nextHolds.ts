@@ -12,8 +12,8 @@ export function gownHolds(current: GownTaskId | 'finished', seen: Seen, knitM: n
   return seen.gown === 'dropped' || current === 'finished' ? [] : HOLDS[current](seen, knitM);
 }
 
-const either = (act: HoldAct, place: GownPlace): NextHold[] => [{ hand: null, act, place, of: null }];
-const own = (sides: readonly Side[], act: HoldAct, place: GownPlace): NextHold[] => sides.map((side) => ({ hand: side, act, place, of: side }));
+const either = (act: HoldAct, place: GownPlace): NextHold[] => [{ hand: null, act, place, of: null, thing: null }];
+const own = (sides: readonly Side[], act: HoldAct, place: GownPlace): NextHold[] => sides.map((side) => ({ hand: side, act, place, of: side, thing: null }));
 
 const HOLDS: Readonly<Record<GownTaskId, (seen: Seen, knitM: number) => readonly NextHold[]>> = {
   opened: (seen) => {
@@ -43,7 +43,7 @@ function gloving(seen: Seen, knitM: number): readonly NextHold[] {
   const of = sideToGlove(seen);
   const past = seen.toCuffM[of];
   const by = otherSide(of);
-  const hold = (hand: Side, act: HoldAct, place: GownPlace): NextHold => ({ hand, act, place, of });
+  const hold = (hand: Side, act: HoldAct, place: GownPlace): NextHold => ({ hand, act, place, of, thing: null });
   // A finger that is out of its cuff: nothing goes on with this gown.
   if (past !== null && past < 0 && seen.gloves[of] !== 'over') return [];
   switch (seen.gloves[of]) {

@@ -17,6 +17,9 @@ const OVER_WAIST_M = 0.24;
 /** Hands beside the shoulders, and stretched up over them (m). */
 const BESIDE_BODY_M = 0.18;
 const STRETCHED_M = 0.34;
+/** Fingertips of a raised hand that holds a shoulder of the gown, from its palm toward the middle and up (m). */
+const FINGERS_IN_M = 0.04;
+const FINGERS_OVER_M = 0.07;
 /** A hand goes into its glove in front of the body, from beside it nearly to the middle (m). */
 const BESIDE_M = 0.2;
 const MIDDLE_M = 0.04;
@@ -52,8 +55,9 @@ function ofArm(picture: RoomPicture, place: GownPlace, of: Side, workM: number):
   const arm = picture.gown?.arms[of];
   const beside = (metres: number): number => picture.torsoX + signOf(of) * metres;
   switch (place) {
-    case 'gownShoulder':
-    case 'sleeve': {
+    case 'sleeve':
+      return still([beside(BESIDE_BODY_M - FINGERS_IN_M), operator.shoulderM + FINGERS_OVER_M]);
+    case 'gownShoulder': {
       const edge = picture.strands.find(({ id }) => id === `gown.${of}`);
       return edge ? still([edge.x[0]!, edge.y[0]!]) : null;
     }
