@@ -41,7 +41,7 @@ async function expectInSight(page: Page): Promise<void> {
 }
 
 /** The whole gowning and gloving without a break, to a file that verifies; a picture of the page after each stage. */
-async function gown(room: RoomPage, work: Gowning, pictures: string, after: (stage: string) => Promise<void>): Promise<void> {
+async function gown(room: RoomPage, work: Gowning, pictures: string, after: (stage: string) => Promise<void>, atEnd = async (): Promise<void> => undefined): Promise<void> {
   const { page } = room;
   const look = async (stage: string): Promise<void> => {
     await after(stage);
@@ -55,6 +55,7 @@ async function gown(room: RoomPage, work: Gowning, pictures: string, after: (sta
   }
   expect(await room.tasksDone()).toEqual(TASKS);
   await expect(page.getByText('2 of 3')).toBeVisible();
+  await atEnd();
   await room.finish();
   await expectAccessible(page);
   await page.screenshot({ path: `test-results/${pictures}-report.png`, fullPage: true });
@@ -96,5 +97,5 @@ test('keys alone put on gown and gloves from the start page to a file that verif
   await room.start(SCENARIO);
   await hands.holdTime();
   await expect(page.locator('.hint-holds')).toHaveCount(0);
-  await gown(room, new Gowning(room, hands, (request) => page.keyboard.press(KEYS[request])), 'gown-keys', async () => undefined);
+  await gown(room, new Gowning(room, hands, (request) => page.keyboard.press(KEYS[request])), 'gown-keys', async () => undefined, () => hands.letTimeGo());
 });

@@ -1,10 +1,12 @@
-import type { StrandPicture, SurfaceMark } from '../../../core/room/picture.ts';
+import { SIDES } from '../../../core/base/side.ts';
+import type { RoomPicture, StrandPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import type { Frame } from '../frame.ts';
 import { GOWN_LINE } from '../palette.ts';
 import { scaling } from '../pen/affine.ts';
 import { polygon, polyline, ribbon, smooth, type Point } from '../pen/curves.ts';
 import { paintMark, paintPattern } from '../pen/hatch.ts';
 import { joinPaths } from '../pen/pathData.ts';
+import { paintBareArm } from './arm.ts';
 import { CLOTH_SHADE, INSIDE, KNIT, KNIT_LINE } from './colours.ts';
 
 /** Nodes from the shoulder on within which the inside shows at the neck. */
@@ -17,15 +19,22 @@ const NECK_BAND_CM = 2;
 
 const pointsOf = (strand: StrandPicture): Point[] => Array.from(strand.x, (x, i): Point => [x * 100, strand.y[i]! * 100]);
 
+/** The gown hangs open in the room, from hands or arms. */
+export const hangsOpen = ({ strands, gown }: RoomPicture): boolean => gown !== null && strands.some(({ id }) => id === 'gown.right');
+
 /** The open gown between its two sides, with neck, ties and hem. Nothing while it is folded or tied. */
 export function paintHangingGown({ picture, pen, markOf }: Frame): void {
-  const [right, left] = (['gown.right', 'gown.left'] as const).map((id) => picture.strands.find((strand) => strand.id === id));
-  if (!right || !left || !picture.gown) return;
+  if (!hangsOpen(picture)) return;
+  const [right, left] = (['gown.right', 'gown.left'] as const).map((id) => picture.strands.find((strand) => strand.id === id)!) as [StrandPicture, StrandPicture];
   const cm = pen.in(scaling(0.01));
   const [r, l] = [pointsOf(right), pointsOf(left)];
-  const inArms = picture.gown.arms.left.inM > 0 || picture.gown.arms.right.inM > 0;
-  if (!inArms) for (const [top, next, sign] of [[r[0]!, r[8]!, -1], [l[0]!, l[8]!, 1]] as const) paintLimpSleeve(cm, top, next, sign);
-  const body = polygon([...r, ...[...l].reverse()]);
+  const sleeved = SIDES.filter((side) => picture.gown!.arms[side].inM > 0);
+  // An arm goes through from behind: its front lies over the upper arm, its sleeve over the rest.
+  for (const side of sleeved) paintBareArm(pen, picture.hands[side], side, markOf);
+  if (sleeved.length === 0) for (const [top, next, sign] of [[r[0]!, r[8]!, -1], [l[0]!, l[8]!, 1]] as const) paintLimpSleeve(cm, top, next, sign);
+  const [a, b] = [r[0]!, l[0]!];
+  const neck = scoop(a, b, neckDepth(a, b));
+  const body = polygon([...r, ...[...l].reverse(), ...neck.slice(1, -1).reverse()]);
   cm.path(body, { fill: CLOTH_SHADE });
   cm.path(smooth(r), { line: GOWN_LINE });
   cm.path(smooth(l), { line: GOWN_LINE });
@@ -58,12 +67,18 @@ function paintHem(cm: Frame['pen'], r: readonly Point[], l: readonly Point[]): v
   }
 }
 
+/** How deep the neckline hangs between two shoulders, in centimetres. */
+const neckDepth = (a: Point, b: Point): number => Math.min(NECK_DEEP_CM, Math.hypot(b[0] - a[0], b[1] - a[1]) * 0.45);
+
+/** A line that hangs so deep between two points. */
+const scoop = (a: Point, b: Point, deep: number): Point[] =>
+  [0, 0.1, 0.25, 0.4, 0.5, 0.6, 0.75, 0.9, 1].map((t): Point => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t - deep * 4 * t * (1 - t)]);
+
 /** The neck band along the scooped neckline, between the two shoulders, the tie round the waist, and the strings of the neck. */
 function paintNeck(cm: Frame['pen'], r: readonly Point[], l: readonly Point[], mark: SurfaceMark): void {
   const [a, b] = [r[0]!, l[0]!];
-  const deep = Math.min(NECK_DEEP_CM, Math.hypot(b[0] - a[0], b[1] - a[1]) * 0.45);
-  const curve = (down: number): Point[] => [0, 0.25, 0.5, 0.75, 1].map((t): Point => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t - down * 4 * t * (1 - t)]);
-  const band = ribbon(curve(deep), curve(deep + NECK_BAND_CM));
+  const deep = neckDepth(a, b);
+  const band = ribbon(scoop(a, b, deep), scoop(a, b, deep + NECK_BAND_CM));
   cm.path(band, { fill: INSIDE, line: GOWN_LINE, weight: 'd' });
   paintMark(cm, band, mark);
   for (const [[x, y], out] of [[a, -1], [b, 1]] as const) cm.path(`M${x} ${y}C${x + out * 1.5} ${y - 5} ${x + out * 4} ${y - 7} ${x + out * 3} ${y - 14}`, { line: GOWN_LINE, weight: 'd' });

@@ -1,4 +1,4 @@
-import type { RoomPicture } from '../../../core/room/picture.ts';
+import type { RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { OPERATOR_FACE, paintHead } from '../art/head.ts';
 import type { MarkOf } from '../art/marks.ts';
 import { scaling, shift } from '../pen/affine.ts';
@@ -18,12 +18,7 @@ export function paintScrubs(pen: Pen, picture: RoomPicture, markOf: MarkOf, show
   const mark = shown ? 'unsterile' : 'sterile';
   const { operator } = picture.scenario;
   const cm = pen.in(scaling(0.01));
-  for (const side of [-1, 1]) {
-    const leg = `M${side * 0.6} 84L${side * 2.6} 7L${side * 11.8} 7L${side * 17} 84Z`;
-    cm.path(leg, { fill: SHADE, line: LINE });
-    paintMark(cm, leg, mark);
-    cm.path(`M${side * 2.6} 0C${side * 2} 5 ${side * 3} 8.4 ${side * 7} 8.6C${side * 11.4} 8.4 ${side * 13.6} 5 ${side * 13.4} 0Z`, { fill: '#5E6E78', line: '#35434C' });
-  }
+  paintScrubLegs(cm, mark);
   const top = cm.in(shift(0, operator.shoulderM * 100 - DRAWN_SHOULDER_CM), scaling(operator.shoulderHalfWidthM / 0.19, 1));
   top.path(NECK, { fill: OPERATOR_FACE.shade, line: OPERATOR_FACE.line, weight: 'd' });
   paintHead(cm.in(shift(0, operator.faceM * 100)), OPERATOR_FACE, markOf(picture.fixed['face']));
@@ -31,4 +26,14 @@ export function paintScrubs(pen: Pen, picture: RoomPicture, markOf: MarkOf, show
   top.path('M-7 147L0 137L7 147', { line: LINE });
   top.path('M-12 130C-13 118 -12.6 104 -13.4 90M10 128C11 116 11.4 102 12 88M5 122H12.4V113H5Z', { line: LINE, weight: 'h', alpha: 0.55 });
   paintMark(top, TOP, mark);
+}
+
+/** Trousers and shoes; the pen's frame is in centimetres, 0 at the midline. */
+export function paintScrubLegs(cm: Pen, mark: SurfaceMark): void {
+  for (const side of [-1, 1]) {
+    const leg = `M${side * 0.6} 84L${side * 2.6} 7L${side * 11.8} 7L${side * 17} 84Z`;
+    cm.path(leg, { fill: SHADE, line: LINE });
+    paintMark(cm, leg, mark);
+    cm.path(`M${side * 2.6} 0C${side * 2} 5 ${side * 3} 8.4 ${side * 7} 8.6C${side * 11.4} 8.4 ${side * 13.6} 5 ${side * 13.4} 0Z`, { fill: '#5E6E78', line: '#35434C' });
+  }
 }

@@ -41,7 +41,6 @@ export function labelPlaces(picture: RoomPicture): LabelPlace[] {
   }
   add('rail', -room.rails.xM, room.bed.mattressTopM + picture.bedUpM + 0.04, LEFT, RIGHT);
   add('pole', room.pole.xM, Math.min(room.pole.topM - 0.1, 1.8), RIGHT);
-  if (picture.gown) add('gown table', picture.scenario.gown.table.xM, picture.scenario.gown.table.topM - 0.1, [[0, 70, 'centre'], [0, 100, 'centre']]);
   add('kit table', room.kitTable.xM, room.kitTable.topM - 0.1, [[0, 70, 'centre']], ABOVE);
   add('bin', room.bin.xM, room.bin.rimM, ABOVE);
   add('ultrasound machine', room.machine.xM, 1.42, ABOVE);
@@ -66,7 +65,7 @@ function addItem({ kind, dress, heldBy, x, y, c, s }: ItemPicture, add: Add): vo
     case 'sheathRoll': add('sheath', x, y + (heldBy === null ? 0.01 : 0), ABOVE, [[0, 60, 'centre']]); break;
     case 'band': if (heldBy === null) add('band', x, y, ABOVE, [[14, -52, 'left'], [0, 60, 'centre']]); break;
     case 'gownPacket': if (heldBy === null) add('folded gown', x - 0.09, y + 0.02, [[-24, -44, 'centre'], [-24, -66, 'centre']], LEFT); break;
-    case 'glove': if (heldBy === null) add('gloves', x, y, [[0, 60, 'centre'], [60, -50, 'left'], [-60, -50, 'right']]); break;
+    case 'glove': if (heldBy === null) add('gloves', x, y - 0.01, [[0, 44, 'centre'], [0, 62, 'centre'], [60, -50, 'left'], [-60, -50, 'right']]); break;
     case 'tieCard': if (heldBy === null) add('tie card', x + 0.05, y, [[54, 22, 'left'], [54, 40, 'left'], [-120, 22, 'right']]); break;
     case 'gelBottle': add('gel bottle', x, y, LEFT, RIGHT); break;
     default:
