@@ -1,131 +1,101 @@
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
+import { expectAccessible } from './support/accessible.ts';
+import { GOWN_STAGES, Gowning, type GownRequest } from './support/gowning.ts';
+import { KeyHands } from './support/keyHands.ts';
 import { MouseHands } from './support/mouseHands.ts';
 import { replaySaved } from './support/replaySaved.ts';
-import { RoomPage, type Side } from './support/roomPage.ts';
+import { RoomPage } from './support/roomPage.ts';
+import { TouchHands } from './support/touchHands.ts';
 
-/** Where the operator stands, and heights at which hands carry the folded gown and work in front, in the roomy scenario (m). */
-const X = -1.26;
-const CARRY_Y = 1.44;
-const WORK_Y = 1.29;
-const way = (side: Side): 1 | -1 => (side === 'left' ? 1 : -1);
+const SCENARIO = 'Gown and gloves with room to spare';
+const TASKS = ['opened', 'armsIn', 'tied', 'firstGlove', 'secondGlove', 'turned', 'waited'];
+const BUTTONS: Readonly<Record<GownRequest, RegExp>> = { tieBack: /^Tie the back/, takeCard: /^Take the card/ };
+const KEYS: Readonly<Record<GownRequest, string>> = { tieBack: 'BracketLeft', takeCard: 'BracketRight' };
+/** What is marked after each stage under shown coaching: the next hold, by name. */
+const MARKED: Readonly<Record<string, string | null>> = {
+  start: 'inner neck', lift: 'let it fall open here', fallOpen: 'left shoulder of the gown', otherShoulder: 'right sleeve and left sleeve', slipIn: 'up through the sleeve', stretch: 'cuff, from inside',
+  tie: 'cuff of the right glove', 'fetch-right': 'glove on the palm', 'lay-right': 'edge of the cuff', 'draw-right': 'into the glove', 'push-right': 'cuff of the left glove',
+  'fetch-left': 'glove on the palm', 'lay-left': 'edge of the cuff', 'draw-left': 'into the glove', 'push-left': 'your half of the card', card: 'hold it out here', passCard: 'wait here', wait: null,
+};
 
-/** Gowning and gloving with a real mouse, hold by hold. */
-class GownMouse {
-  constructor(
-    private readonly room: RoomPage,
-    private readonly hands: MouseHands,
-  ) {}
+async function expectMarked(page: Page, stage: string): Promise<void> {
+  const marked = MARKED[stage]!;
+  const line = page.locator('.hint-holds');
+  if (marked) await expect(line, `after ${stage}`).toHaveText(`Marked: ${marked}`);
+  else await expect(line, `after ${stage}`).toHaveCount(0);
+}
 
-  async gown(): Promise<void> {
-    const { hands, room } = this;
-    const { x, y } = await room.item('gownPacket');
-    await hands.turn('right', -35);
-    await hands.fingersTo('right', x, y + 0.2);
-    await hands.fingersTo('right', x, y + 0.045, 'fine');
-    await this.grip('right', 'gownPacket');
-    await hands.fingersTo('right', x, CARRY_Y);
-    await hands.turn('right', -20);
-    await hands.palmTo('right', X - 0.12, CARRY_Y);
-    await hands.use('right', 0.1);
-    await room.advance(120);
-    const right = await room.hand('right');
-    await hands.fingersTo('left', right.x + 0.085 * 0.94 + 0.1, right.y - 0.085 * 0.34);
-    await this.grip('left', 'gown');
-  }
-
-  async arms(): Promise<void> {
-    const { hands } = this;
-    for (const side of ['right', 'left'] as const) {
-      await hands.turn(side, 60);
-      await hands.palmTo(side, X + way(side) * 0.18, 1.42);
+/** Hint, requests and the buttons of both hands lie on the screen, whole and under nothing else. */
+async function expectInSight(page: Page): Promise<void> {
+  const needed = [page.locator('.hint'), page.locator('.hint-holds'), ...Object.values(BUTTONS).map((name) => page.getByRole('button', { name })), ...['Grip', 'Open', 'Use'].map((name) => page.locator('.corner').getByRole('button', { name, exact: true }))];
+  for (const one of needed) {
+    for (const element of await one.all()) {
+      await expect(element).toBeInViewport({ ratio: 1 });
+      expect(await element.evaluate((it) => {
+        const { left, top, width, height } = it.getBoundingClientRect();
+        const upper = document.elementFromPoint(left + width / 2, top + height / 2);
+        return (it.contains(upper) || upper?.contains(it)) && it.scrollHeight <= it.clientHeight + 1;
+      }), await element.textContent() ?? '').toBe(true);
     }
-    for (const side of ['right', 'left'] as const) await hands.use(side, 0.15);
-    for (let k = 0; k < 3; k++) {
-      for (const side of ['right', 'left'] as const) await hands.palmTo(side, X + way(side) * 0.17, 1.76);
-      for (const side of ['right', 'left'] as const) await hands.palmTo(side, X + way(side) * 0.19, 1.4);
-    }
-  }
-
-  async ask(name: string): Promise<void> {
-    await this.room.page.getByRole('button', { name: new RegExp(`^${name}`) }).click();
-    await this.room.advance(12 * 120);
-  }
-
-  async glove(side: Side): Promise<void> {
-    const { hands, room } = this;
-    const by: Side = side === 'left' ? 'right' : 'left';
-    const id = side === 'left' ? 'gloveLeft' : 'gloveRight';
-    const { x, y } = await room.item(id);
-    const cuff = x - way(side) * 0.1;
-    await hands.palmTo(side, X + way(side) * 0.25, WORK_Y);
-    await hands.turn(side, -20);
-    await hands.turn(by, -35);
-    await hands.fingersTo(by, cuff, y + 0.2);
-    await hands.fingersTo(by, cuff, y + 0.018, 'fine');
-    await this.grip(by, id);
-    await hands.fingersTo(by, cuff, y + 0.32);
-    for (const one of [by, side]) await hands.turn(one, 0);
-    await hands.palmTo(side, X + way(side) * 0.15, WORK_Y);
-    await hands.palmTo(by, X + way(by) * 0.15, WORK_Y);
-    const tips = async (): Promise<number> => (await room.hand(side)).x - way(side) * 0.085;
-    await hands.fingersTo(by, await tips(), WORK_Y + 0.02, 'fine');
-    await this.grip(side, id);
-    await hands.fingersTo(by, await tips(), WORK_Y + 0.02, 'fine');
-    await this.grip(by, 'gloveCuff');
-    await hands.fingersTo(by, (await tips()) + way(side) * 0.13, WORK_Y + 0.02, 'fine');
-    await hands.drop(by);
-    for (let k = 0; k < 2; k++) {
-      await hands.palmTo(side, X + way(side) * 0.22, WORK_Y + 0.02);
-      await hands.palmTo(side, X + way(side) * 0.04, WORK_Y + 0.02);
-    }
-    await hands.palmTo(side, X + way(side) * 0.15, WORK_Y);
-  }
-
-  async card(): Promise<void> {
-    const { hands, room } = this;
-    const { x, y } = await room.item('tieCard');
-    await hands.palmTo('left', X + 0.2, WORK_Y);
-    await hands.turn('right', -35);
-    await hands.fingersTo('right', x - 0.03, y + 0.12);
-    await hands.fingersTo('right', x - 0.03, y + 0.01, 'fine');
-    await this.grip('right', 'tieCard');
-    await hands.palmTo('right', X - 0.05, WORK_Y);
-    await this.ask('Take the card');
-  }
-
-  async wait(): Promise<void> {
-    for (const side of ['right', 'left'] as const) await this.hands.palmTo(side, X + way(side) * 0.1, WORK_Y);
-    await this.room.advance(11 * 120);
-  }
-
-  private grip(side: Side, holds: string): Promise<void> {
-    return this.hands.take(side, holds);
   }
 }
 
-test('gown and gloves with a mouse, from the start page to a verified report, without a break', async ({ page }) => {
+/** The whole gowning and gloving without a break, to a file that verifies; a picture of the page after each stage. */
+async function gown(room: RoomPage, work: Gowning, pictures: string, after: (stage: string) => Promise<void>, atEnd = async (): Promise<void> => undefined): Promise<void> {
+  const { page } = room;
+  const look = async (stage: string): Promise<void> => {
+    await after(stage);
+    await page.screenshot({ path: `test-results/${pictures}-${stage}.png` });
+  };
+  await look('start');
+  for (const [stage, play] of GOWN_STAGES) {
+    await test.step(stage, () => play(work));
+    await look(stage);
+    expect(await room.rulesBroken(), `after ${stage}`).toEqual([]);
+  }
+  expect(await room.tasksDone()).toEqual(TASKS);
+  await expect(page.getByText('2 of 3')).toBeVisible();
+  await atEnd();
+  await room.finish();
+  await expectAccessible(page);
+  await page.screenshot({ path: `test-results/${pictures}-report.png`, fullPage: true });
+  await replaySaved(page, 0);
+}
+
+test('gown and gloves with a mouse, from the start page to a verified report, with each next hold marked', async ({ page }) => {
   test.setTimeout(900_000);
-  const room = await new RoomPage(page).start('Gown and gloves with room to spare', 'shown');
+  const room = await new RoomPage(page).start(SCENARIO, 'shown');
   await expect(page.getByRole('heading', { name: 'Gown and glove' })).toBeVisible();
   await expect(page.locator('.hint')).toHaveText('Take the folded gown by its neck, in the middle, and lift it straight up.');
-  const work = new GownMouse(room, new MouseHands(room));
-  await work.gown();
-  await page.screenshot({ path: 'test-results/gown-open.png' });
-  await work.arms();
-  await expect(page.locator('.hint')).toHaveText('Ask the assistant to tie the back.');
-  await page.screenshot({ path: 'test-results/gown-arms.png' });
-  await work.ask('Tie the back');
-  await work.glove('right');
-  await page.screenshot({ path: 'test-results/gown-first-glove.png' });
-  await work.glove('left');
-  await work.card();
-  await work.wait();
-  await page.screenshot({ path: 'test-results/gown-done.png' });
-  expect(await room.rulesBroken()).toEqual([]);
-  expect(await room.tasksDone()).toEqual(['opened', 'armsIn', 'tied', 'firstGlove', 'secondGlove', 'turned', 'waited']);
-  await expect(page.getByText('2 of 3')).toBeVisible();
+  const ask = (request: GownRequest): Promise<void> => page.getByRole('button', { name: BUTTONS[request] }).click();
+  await gown(room, new Gowning(room, new MouseHands(room), ask), 'gown-mouse', (stage) => expectMarked(page, stage));
+});
 
-  await room.finish();
-  await page.screenshot({ path: 'test-results/gown-report.png', fullPage: true });
-  await replaySaved(page, 0);
+test.describe('by touch', () => {
+  test.use({ hasTouch: true, viewport: { width: 1024, height: 768 } });
+
+  test('two fingers on a tablet put on gown and gloves, with all that is needed in sight, and save a file that verifies', async ({ page }) => {
+    test.setTimeout(900_000);
+    await page.goto('?test&renderer=canvas');
+    await expectAccessible(page);
+    await page.screenshot({ path: 'test-results/gown-touch-startPage.png' });
+    const room = await new RoomPage(page).start(SCENARIO, 'shown');
+    await expectAccessible(page);
+    const hands = new TouchHands(room);
+    const ask = (request: GownRequest): Promise<void> => hands.tap(page.getByRole('button', { name: BUTTONS[request] }));
+    await gown(room, new Gowning(room, hands, ask), 'gown-touch', async (stage) => {
+      await expectMarked(page, stage);
+      await expectInSight(page);
+    });
+  });
+});
+
+test('keys alone put on gown and gloves from the start page to a file that verifies', async ({ page }) => {
+  test.setTimeout(900_000);
+  const room = new RoomPage(page);
+  const hands = await KeyHands.on(room);
+  await room.start(SCENARIO);
+  await hands.holdTime();
+  await expect(page.locator('.hint-holds')).toHaveCount(0);
+  await gown(room, new Gowning(room, hands, (request) => page.keyboard.press(KEYS[request])), 'gown-keys', async () => undefined, () => hands.letTimeGo());
 });

@@ -4,8 +4,8 @@ export const DRAWING_ORDER = [
   'wall', 'pole', 'kitTable', 'bin', 'machine', 'assistant',
   'operatorBody',
   'bed', 'patient',
-  'skinSurface', 'drapeFar', 'rails', 'drapeEdge', 'level', 'gownTable', 'lyingThings', 'hangingGown', 'assistantBody', 'sleeves', 'neckband',
-  'pocketFar', 'hangingProbe', 'cord', 'pocketNear', 'assistantArms', 'hands', 'foldOverFingers', 'labels',
+  'skinSurface', 'drapeFar', 'rails', 'drapeEdge', 'level', 'assistantBehind', 'gownTable', 'lyingThings', 'hangingGown', 'assistantBody', 'sleeves', 'neckband',
+  'pocketFar', 'hangingProbe', 'cord', 'pocketNear', 'assistantArms', 'hands', 'foldOverFingers', 'nextHolds', 'labels',
 ] as const;
 export type LayerName = (typeof DRAWING_ORDER)[number];
 

@@ -1,5 +1,6 @@
 import type { Side } from '../../core/base/side.ts';
 import type { RoomPicture } from '../../core/room/picture.ts';
+import type { PlacedHold } from '../../core/room/placedHold.ts';
 import type { MarkOf } from './art/marks.ts';
 import type { HandMotion } from './hand/handMotion.ts';
 import type { Pen } from './pen/pen.ts';
@@ -19,6 +20,8 @@ export interface Frame {
   readonly activeHand: Side | null;
   /** Whether things are named. */
   readonly named: boolean;
+  /** Places where hands grip and go next. */
+  readonly holds: readonly PlacedHold[];
   readonly nowMs: number;
   readonly camera: Lens;
   readonly motion: Readonly<Record<Side, HandMotion>>;

@@ -1,6 +1,6 @@
 import { SIDES } from '../../core/base/side.ts';
 import { paintAssistant } from './art/assistant.ts';
-import { paintAssistantArms, paintAssistantBody } from './art/assistantAtWork.ts';
+import { isBehindOperator, paintAssistantArms, paintAssistantBody } from './art/assistantAtWork.ts';
 import { paintBed } from './art/bed.ts';
 import { paintBedControls } from './art/bedControls.ts';
 import { paintBin } from './art/bin.ts';
@@ -18,6 +18,7 @@ import type { LayerName } from './drawingOrder.ts';
 import type { Frame } from './frame.ts';
 import { paintGownTable } from './gown/gownTable.ts';
 import { paintHangingGown } from './gown/hangingGown.ts';
+import { paintHolds } from './holds/paintHolds.ts';
 import { paintHandWithThing, paintSleeves } from './hand/paintArms.ts';
 import { paintHangingProbe, paintLyingThings } from './items/lyingThings.ts';
 import { shift } from './pen/affine.ts';
@@ -33,11 +34,18 @@ export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>>
   assistant: ({ pen, picture, shown }) => {
     if (picture.assistant.waits) paintAssistant(pen, picture, shown);
   },
+  assistantBehind: ({ pen, picture, markOf, shown }) => {
+    if (!isBehindOperator(picture)) return;
+    paintAssistantBody(pen, picture.assistant, shown);
+    paintAssistantArms(pen, picture, shown);
+    // The operator, who is one of the layers that are kept, stands before.
+    paintOperatorBody(pen.in(shift(picture.torsoX, 0)), picture, markOf, shown);
+  },
   assistantBody: ({ pen, picture, shown }) => {
-    if (!picture.assistant.waits) paintAssistantBody(pen, picture.assistant, shown);
+    if (!picture.assistant.waits && !isBehindOperator(picture)) paintAssistantBody(pen, picture.assistant, shown);
   },
   assistantArms: ({ pen, picture, shown }) => {
-    if (!picture.assistant.waits) paintAssistantArms(pen, picture, shown);
+    if (!picture.assistant.waits && !isBehindOperator(picture)) paintAssistantArms(pen, picture, shown);
   },
   operatorBody: ({ pen, picture, markOf, shown }) => paintOperatorBody(pen, picture, markOf, shown),
   bed: ({ pen, picture, markOf }) => paintBed(pen, picture, markOf),
@@ -75,6 +83,7 @@ export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>>
     for (const side of [...SIDES].sort((a) => (a === (frame.activeHand ?? 'right') ? 1 : -1))) paintHandWithThing(frame, side);
   },
   foldOverFingers: paintFolds,
+  nextHolds: paintHolds,
   labels: (frame) => {
     if (frame.named) frame.labels.paint(frame);
   },

@@ -1,4 +1,5 @@
 import type { Side } from '../../core/base/side.ts';
+import type { NextHold } from '../../core/procedure/nextHold.ts';
 import type { RoomPicture } from '../../core/room/picture.ts';
 import type { LensData } from './lens.ts';
 
@@ -8,6 +9,8 @@ export interface StageView {
   readonly activeHand: Side | null;
   /** Whether the patterns of sterility are shown. */
   readonly shown: boolean;
+  /** Where hands grip and go next; nothing is marked while there are none. */
+  readonly holds?: readonly NextHold[];
   /** Labels look for new places less often. */
   readonly slowLabels?: boolean;
   /** Whether things are named; they are unless this is false. */

@@ -1,4 +1,5 @@
 import type { Side } from '../../core/base/side.ts';
+import { placeHolds } from '../../core/room/placedHold.ts';
 import { marksOf } from './art/marks.ts';
 import { UltrasoundScreen } from './art/ultrasoundScreen.ts';
 import { blendPictures } from './blendPictures.ts';
@@ -39,13 +40,14 @@ export class RoomPainter implements Painter {
 
   paint(shot: Shot): void {
     this.fitTo(shot);
-    const { shown, activeHand, slowLabels = false, named = true, pointer = null, nowMs, density, toScreen } = shot;
+    const { shown, activeHand, holds: next = [], slowLabels = false, named = true, pointer = null, nowMs, density, toScreen } = shot;
     const picture = blendPictures(shot.previous, shot.current, shot.blend);
     const camera = new Lens(shot);
+    const holds = placeHolds(picture, next);
     const markOf = marksOf(picture, shown);
     const frameOn = (ctx: CanvasRenderingContext2D): Frame => ({
       pen: Pen.over(ctx, toScreen, density), picture, nowMs, camera, motion: this.motion, labels: this.labels,
-      markOf, shown, activeHand, slowLabels, named, ultrasound: this.ultrasound, cache: this.cache,
+      markOf, shown, activeHand, holds, slowLabels, named, ultrasound: this.ultrasound, cache: this.cache,
     });
     const together = this.stills.update(frameOn(this.scratch));
     this.backend.render(together !== 'nothing', (ctx) => {

@@ -96,7 +96,7 @@ class RoomStage implements Stage {
   /** Whether the screen shows this already, as it does while nothing moves. */
   private isDrawn(picture: RoomPicture, view: StageView, nowMs: number): boolean {
     const { toScreen, widthPx, heightPx } = this.camera;
-    const look = `${view.activeHand} ${view.shown} ${view.named} ${view.pointer?.x} ${view.pointer?.y} ${toScreen.join(' ')} ${widthPx} ${heightPx} ${this.density}`;
+    const look = `${view.activeHand} ${view.shown} ${view.named} ${JSON.stringify(view.holds)} ${view.pointer?.x} ${view.pointer?.y} ${toScreen.join(' ')} ${widthPx} ${heightPx} ${this.density}`;
     if (this.drawn === null || look !== this.look || !looksSame(this.drawn, picture)) this.settledMs = nowMs + SETTLE_MS;
     else if (nowMs > this.settledMs) return true;
     this.drawn = picture;

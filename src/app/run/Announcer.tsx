@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { capital, listed } from '../parts/sentence.ts';
 import { assistantInWords } from './assistantInWords.ts';
+import { holdLines } from './holdLines.ts';
 import type { LiveRun } from './LiveRun.ts';
 
 const TWIN_PAUSE_MS = 2500;
@@ -19,12 +20,13 @@ export function Announcer({ live }: { readonly live: LiveRun }) {
   );
 }
 
-/** One sentence for each hand and one for the touches. */
-export function roomInWords(live: Pick<LiveRun, 'run' | 'coaching'>): string {
+/** One sentence for each hand, one for the touches, and one for each marked hold. */
+export function roomInWords(live: Pick<LiveRun, 'run' | 'coaching' | 'current'>): string {
   const hands = (['right', 'left'] as const).map((side) => {
     const held = live.run.heldWords(side);
     return `${capital(side)} hand: ${held.what}${live.coaching === 'shown' ? `, ${held.state}` : ''}.`;
   });
   const touches = live.run.touchLines().map((line) => line.words);
-  return [...hands, touches.length > 0 ? `Touching: ${listed(touches)}.` : 'Touching nothing.'].join(' ');
+  const next = holdLines(live).map((line) => `Next, ${line}.`);
+  return [...hands, touches.length > 0 ? `Touching: ${listed(touches)}.` : 'Touching nothing.', ...next].join(' ');
 }

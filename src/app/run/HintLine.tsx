@@ -1,7 +1,10 @@
+import { holdName } from '../../core/procedure/holdWords.ts';
 import { KeyCap } from '../parts/KeyCap.tsx';
+import { listed } from '../parts/sentence.ts';
 import type { RuleWords } from '../services.ts';
 import { hintText } from './hintText.ts';
 import type { LiveRun } from './LiveRun.ts';
+import { shownHolds } from './shownHolds.ts';
 
 interface HintLineProps {
   readonly live: LiveRun;
@@ -14,11 +17,18 @@ export function HintLine({ live, roomHasFocus, ruleWords }: HintLineProps) {
   return (
     <footer class="hint-line">
       <p class="hint" role="status">{hintText(live, ruleWords)}</p>
+      <HoldNames live={live} />
       <p class="hint-keys">
         {roomHasFocus ? <RoomKeys /> : <PanelKeys />}
       </p>
     </footer>
   );
+}
+
+/** What is marked in the room, by name. */
+function HoldNames({ live }: { readonly live: LiveRun }) {
+  const names = shownHolds(live).map(holdName).filter((name, k, all) => all.indexOf(name) === k);
+  return names.length > 0 ? <p class="hint-holds">Marked: {listed(names)}</p> : null;
 }
 
 const RoomKeys = () => (

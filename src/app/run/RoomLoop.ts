@@ -2,6 +2,7 @@ import type { RoomInput } from '../input/RoomInput.ts';
 import type { LiveRun } from './LiveRun.ts';
 import { panelFace } from './panelFace.ts';
 import type { PlaceOnPage } from './PlaceOnPage.ts';
+import { shownHolds } from './shownHolds.ts';
 import type { StagePoint, StagePort } from './stagePort.ts';
 
 const PANELS_EVERY_MS = 120;
@@ -33,7 +34,7 @@ export class RoomLoop {
 
   private draw(): void {
     const { previous, current, blend, hands, coaching } = this.live;
-    this.stage.draw(previous, current, blend, { activeHand: hands.active, shown: coaching === 'shown', pointer: this.pointer() });
+    this.stage.draw(previous, current, blend, { activeHand: hands.active, shown: coaching === 'shown', pointer: this.pointer(), holds: shownHolds(this.live) });
   }
 
   /** Where the pointer is that leads the active hand, in pixels of the room's element. */

@@ -10,11 +10,13 @@ const THERE: Readonly<Record<NonNullable<RequestKey['needs']>, (scenario: Scenar
   bed: ({ room }) => room.bed.adjustable,
 };
 
-/** What the assistant can be asked for in a run of the scenario: first what only such a run has, since it is there to be asked for; the bed last. */
+/** Gowning comes before the work with the probe. */
+const ORDER: readonly RequestKey['needs'][] = ['gown', 'sheath', 'packets', undefined, 'bed'];
+
+/** What the assistant can be asked for in a run of the scenario: first what only such a run has, in the order of its work; the bed last. */
 export function requestsIn(scenario: Scenario): readonly RequestKey[] {
   const there = REQUEST_KEYS.filter(({ needs }) => needs === undefined || THERE[needs](scenario));
-  const rank = ({ needs }: RequestKey): number => (needs === undefined ? 1 : needs === 'bed' ? 2 : 0);
-  return there.sort((a, b) => rank(a) - rank(b));
+  return there.sort((a, b) => ORDER.indexOf(a.needs) - ORDER.indexOf(b.needs));
 }
 
 export const canBeAsked = (request: RequestId, scenario: Scenario): boolean => requestsIn(scenario).some((one) => one.request === request);

@@ -1,4 +1,5 @@
 import type { Side } from '../../core/base/side.ts';
+import type { NextHold } from '../../core/procedure/nextHold.ts';
 import type { RoomPicture } from '../../core/room/picture.ts';
 import type { Framing } from '../input/keyMap.ts';
 
@@ -19,9 +20,19 @@ export interface RoomPart {
   readonly top: number;
 }
 
+/** How the room is drawn. */
+export interface StageLook {
+  readonly activeHand: Side | null;
+  readonly shown: boolean;
+  readonly named?: boolean;
+  readonly pointer?: StagePoint | null;
+  /** Where hands grip and go next, where that is marked. */
+  readonly holds?: readonly NextHold[];
+}
+
 /** What the pages need of the drawn room. */
 export interface StagePort {
-  draw(previous: RoomPicture, current: RoomPicture, blend: number, look: { readonly activeHand: Side | null; readonly shown: boolean; readonly named?: boolean; readonly pointer?: StagePoint | null }): void;
+  draw(previous: RoomPicture, current: RoomPicture, blend: number, look: StageLook): void;
   roomToScreen(x: number, y: number): StagePoint;
   screenToRoom(x: number, y: number): StagePoint;
   zoom(factor: number, x: number, y: number): void;

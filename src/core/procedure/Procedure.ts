@@ -4,14 +4,18 @@ import type { Scenario, StationName } from '../scenario/schema.ts';
 import { stationsOf } from '../scenario/station.ts';
 import { FieldProcedure } from './field/FieldProcedure.ts';
 import { GownProcedure } from './gown/GownProcedure.ts';
-import { glovingAgain } from './gown/hints.ts';
-import type { Observation, Progress } from './observation.ts';
+import { glovingHint } from './gown/hints.ts';
+import { glovingHolds } from './gown/nextHolds.ts';
+import { isGlovingAgain } from './gown/seen.ts';
+import type { NextHold } from './nextHold.ts';
+import type { GownObservation, Observation, Progress } from './observation.ts';
 import { SheathProcedure } from './sheath/SheathProcedure.ts';
 
 /** The work of one station of a run. */
 interface StationWork {
   observe(seen: Observation): void;
   readonly progress: Progress;
+  readonly nextHolds: readonly NextHold[];
   snapshot(): unknown;
   restore(snapshot: unknown): void;
   hashInto(hash: StateHash): void;
@@ -43,6 +47,9 @@ const withSight = (procedure: Omit<StationWork, 'observe'>, observe: StationWork
   get progress() {
     return procedure.progress;
   },
+  get nextHolds() {
+    return procedure.nextHolds;
+  },
   snapshot: () => procedure.snapshot(),
   restore: (snapshot) => procedure.restore(snapshot),
   hashInto: (hash) => procedure.hashInto(hash),
@@ -51,17 +58,17 @@ const withSight = (procedure: Omit<StationWork, 'observe'>, observe: StationWork
 /** The work of all stations of a run, each of which sees every step: what belongs to a later one may be done early. */
 export class Procedure {
   private readonly stations: readonly StationWork[];
-  /** What to do about a glove that is off in the middle of the work; seen anew in every step. */
-  private glovesFirst: string | null = null;
+  /** Gown and gloves while a glove is off, or its cuff turned back, in the middle of the work; seen anew in every step. */
+  private glovingAgain: GownObservation | null = null;
 
-  constructor(scenario: Scenario) {
+  constructor(private readonly scenario: Scenario) {
     this.stations = stationsOf(scenario).map((station) => WORK[station](scenario));
   }
 
   /** Takes what was seen in the next step. Throws when steps do not rise. */
   observe(seen: Observation): void {
     for (const station of this.stations) station.observe(seen);
-    this.glovesFirst = seen.gown && glovingAgain(seen.gown);
+    this.glovingAgain = seen.gown && isGlovingAgain(seen.gown) ? seen.gown : null;
   }
 
   /** Where the work stands after the last observation; the hint is that of the first station that is not done, unless a glove is off. */
@@ -71,10 +78,16 @@ export class Procedure {
     return {
       tasks: all.flatMap(({ tasks }) => tasks),
       current,
-      hint: this.glovesFirst ?? hint,
+      hint: this.glovingAgain ? glovingHint(this.glovingAgain, this.scenario.gown.knitM) : hint,
       steadyShare: all.find(({ steadyShare }) => steadyShare !== null)?.steadyShare ?? null,
       sharpsBinned: all.flatMap(({ sharpsBinned }) => sharpsBinned),
     };
+  }
+
+  /** Holds of hands that come next in the first station that is not done; those of a glove that is off before them. */
+  get nextHolds(): readonly NextHold[] {
+    if (this.glovingAgain) return glovingHolds(this.glovingAgain, this.scenario.gown.knitM);
+    return this.stations.find(({ progress }) => progress.current !== 'finished')?.nextHolds ?? [];
   }
 
   /** Plain JSON from which `restore` goes on as if nothing had been between. One station's stands alone, as in runs broken off before there were several. */

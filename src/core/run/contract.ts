@@ -2,6 +2,7 @@ import type { Command } from '../commands/command.ts';
 import type { Side } from '../base/side.ts';
 import type { Break } from '../ledger/break.ts';
 import type { Fact } from '../ledger/fact.ts';
+import type { NextHold } from '../procedure/nextHold.ts';
 import type { Progress } from '../procedure/observation.ts';
 import type { RoomPicture } from '../room/picture.ts';
 import type { RemedyStatus } from '../room/remedyStatus.ts';
@@ -50,6 +51,8 @@ export interface RunContract {
   touchLines(): readonly TouchLine[];
   heldWords(side: Side): { readonly what: string; readonly state: string; readonly broken: boolean };
   readonly progress: Progress;
+  /** Holds of hands that come next, for coaching that shows them; none where the station tells none. */
+  readonly nextHolds: readonly NextHold[];
   readonly breaks: readonly Break[];
   readonly cues: readonly CueReport[];
   /** What the assistant spoke up about, and how it was answered. */

@@ -7,6 +7,7 @@ import type { Fact } from '../ledger/fact.ts';
 import { Ledger } from '../ledger/Ledger.ts';
 import type { LedgerSnapshot } from '../ledger/ledgerSnapshot.ts';
 import { rulesInForce } from '../ledger/rules/ruleBook.ts';
+import type { NextHold } from '../procedure/nextHold.ts';
 import type { Progress } from '../procedure/observation.ts';
 import { Procedure } from '../procedure/Procedure.ts';
 import type { RoomPicture, SurfaceMark } from '../room/picture.ts';
@@ -66,6 +67,10 @@ export class Run implements RunContract {
 
   get progress(): Progress {
     return this.procedure.progress;
+  }
+
+  get nextHolds(): readonly NextHold[] {
+    return this.procedure.nextHolds;
   }
 
   get cues(): readonly CueReport[] {

@@ -24,6 +24,10 @@ describe('Requests on offer', () => {
     expect(names({ ...closed, followedBy: ['field'] })).toEqual(['bringProbe', 'lower', 'pullTail', ...ALWAYS]);
   });
 
+  it('while a gown is put on are those for gown and card before all others', () => {
+    expect(names({ ...LOADING, station: 'gown', followedBy: ['sheath'] }).slice(0, 3)).toEqual(['tieBack', 'takeCard', 'bringProbe']);
+  });
+
   it('are a packet more where some are still closed', () => {
     expect(names(LOADING)).toEqual(['bringProbe', 'lower', 'pullTail', 'openPacket', 'offerPacket', ...ALWAYS]);
     const spare = scenarioWith({ items: [{ id: 'spareGel', kind: 'gelPacket', xM: -1, spare: true }] });

@@ -1,6 +1,7 @@
 import { signOf, type Side } from '../../../src/core/base/side.ts';
 import type { Command } from '../../../src/core/commands/command.ts';
 import type { Break } from '../../../src/core/ledger/break.ts';
+import type { NextHold } from '../../../src/core/procedure/nextHold.ts';
 import type { Progress } from '../../../src/core/procedure/observation.ts';
 import { lookOf, standingAt } from '../../../src/core/room/assistant/assistantBody.ts';
 import type { HandPicture, RoomPicture } from '../../../src/core/room/picture.ts';
@@ -22,6 +23,7 @@ export class FakeRun implements RunContract {
   cues: CueReport[] = [];
   challenges: ChallengeReport[] = [];
   remedy: RemedyStatus | null = null;
+  nextHolds: NextHold[] = [];
   /** What a hand takes hold of when it closes; null is nothing. */
   reach: Record<Side, string | null> = { left: null, right: null };
   readonly received: { readonly step: number; readonly command: Command }[] = [];

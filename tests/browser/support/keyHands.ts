@@ -30,6 +30,11 @@ export class KeyHands extends RoomHands {
     await this.room.page.clock.pauseAt((await this.room.page.evaluate(() => Date.now())) + 1000);
   }
 
+  /** Lets the page's own time go on, for all that waits for it. */
+  async letTimeGo(): Promise<void> {
+    await this.room.page.clock.resume();
+  }
+
   /** Up before across before down, so that nothing is dragged over an edge. */
   async palmTo(side: Side, x: number, y: number, care: Care = 'swift'): Promise<void> {
     const { y: now } = await this.room.hand(side);

@@ -22,6 +22,14 @@ const JOINT_DOWN_CM = 1.5;
 /** Share of the upper arm that the short sleeve covers. */
 const SLEEVE_SHARE = 0.8;
 
+/** The assistant ties the gown, or comes for it or goes from it: that is done from behind. */
+export function isBehindOperator({ assistant: { doing, waits }, gown, items }: RoomPicture): boolean {
+  if (gown === null || waits) return false;
+  // The card hangs there from when the back is tied until the assistant has had it.
+  if (gown.tied) return doing === 'leaving' && items.some(({ kind, gone }) => kind === 'tieCard' && !gone);
+  return SIDES.every((side) => gown.arms[side].inM > 0);
+}
+
 /** Legs, head and top of an assistant who is at work. The pen's frame is in metres. */
 export const paintAssistantBody = (pen: Pen, { torsoX, stoop }: AssistantPicture, shown: boolean): void =>
   paintBody(pen.in(scaling(0.01), shift(torsoX * 100, 0)), stoop * 100, shown);

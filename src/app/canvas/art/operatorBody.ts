@@ -4,7 +4,7 @@ import { scaling, shift } from '../pen/affine.ts';
 import { paintMark, paintPattern } from '../pen/hatch.ts';
 import type { Pen } from '../pen/pen.ts';
 import { GOWN_SHADE, GOWN_SIDES } from '../pen/shades.ts';
-import { paintScrubs } from '../gown/scrubs.ts';
+import { paintScrubLegs, paintScrubs } from '../gown/scrubs.ts';
 import { paintHead, OPERATOR_FACE } from './head.ts';
 import type { MarkOf } from './marks.ts';
 
@@ -35,15 +35,14 @@ export const isGowned = ({ gown }: RoomPicture): boolean => gown === null || gow
 /** Head, gown and legs of the operator at x = 0; the pen's frame is in metres. */
 export function paintOperatorBody(pen: Pen, picture: RoomPicture, markOf: MarkOf, shown: boolean): void {
   if (!isGowned(picture)) {
-    paintScrubs(pen, picture, markOf);
+    paintScrubs(pen, picture, markOf, shown);
     return;
   }
   const { operator } = picture.scenario;
   const cm = pen.in(scaling(0.01));
-  for (const side of [-1, 1]) {
-    cm.path(`M${side * 3} 44L${side * 3.4} 7L${side * 12} 7L${side * 16} 44Z`, { fill: '#7F98A7', line: GOWN_LINE });
-    cm.path(`M${side * 2.6} 0C${side * 2} 5 ${side * 3} 8.4 ${side * 7} 8.6C${side * 11.4} 8.4 ${side * 13.6} 5 ${side * 13.4} 0Z`, { fill: '#5E6E78', line: '#35434C' });
-  }
+  // Who was seen to put the gown on wears the same scrubs below it.
+  if (picture.gown) paintScrubLegs(cm, shown ? 'unsterile' : 'sterile');
+  else paintLegs(cm);
   paintHead(cm.in(shift(0, operator.faceM * 100)), OPERATOR_FACE, markOf(picture.fixed['face']));
   const gown = gownFrame(pen, operator);
   gown.path(GOWN, { fill: GOWN_SHADE });
@@ -54,6 +53,13 @@ export function paintOperatorBody(pen: Pen, picture: RoomPicture, markOf: MarkOf
   // The shoulders are one surface with the outer sleeves.
   paintPattern(gown, YOKE, yokeMark(picture, markOf), [0, -gownLift(operator)]);
   paintTieAndFolds(gown);
+}
+
+function paintLegs(cm: Pen): void {
+  for (const side of [-1, 1]) {
+    cm.path(`M${side * 3} 44L${side * 3.4} 7L${side * 12} 7L${side * 16} 44Z`, { fill: '#7F98A7', line: GOWN_LINE });
+    cm.path(`M${side * 2.6} 0C${side * 2} 5 ${side * 3} 8.4 ${side * 7} 8.6C${side * 11.4} 8.4 ${side * 13.6} 5 ${side * 13.4} 0Z`, { fill: '#5E6E78', line: '#35434C' });
+  }
 }
 
 /** State of the shoulders: the worse one of both outer sleeves. */

@@ -5,6 +5,7 @@ import { GOWN_LINE } from '../palette.ts';
 import { scaling } from '../pen/affine.ts';
 import { limb, polygon, type Point, type WidePoint } from '../pen/curves.ts';
 import { paintMark } from '../pen/hatch.ts';
+import { joinPaths } from '../pen/pathData.ts';
 import type { Pen } from '../pen/pen.ts';
 import { down } from '../pen/shade.ts';
 import { CLOTH_SHADE, KNIT, KNIT_LINE, SKIN_LINE, SKIN_SHADE } from './colours.ts';
@@ -32,13 +33,17 @@ function chain(hand: HandPicture): { tip: Point; palm: Point; wrist: Point; elbo
 const between = (a: Point, b: Point, t: number): Point => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
 
 /** A bare arm out of the short sleeve of the scrubs. */
-export function paintBareArm(pen: Pen, hand: HandPicture, side: Side): void {
+export function paintBareArm(pen: Pen, hand: HandPicture, side: Side, markOf: MarkOf): void {
   const cm = pen.in(scaling(0.01));
   const { wrist, elbow, shoulder } = chain(hand);
   const joint: Point = [shoulder[0] - signOf(side) * 1.6, shoulder[1] - 3];
-  cm.path(limb([[...joint, 5], [...between(joint, elbow, 0.5), 4.6], [...elbow, 4]], 3), { fill: SKIN_SHADE, line: SKIN_LINE });
-  cm.path(limb([[...elbow, 4], [...between(elbow, wrist, 0.35), 4.2], [...wrist, 2.6]], 3), { fill: SKIN_SHADE, line: SKIN_LINE });
-  cm.path(limb([[...joint, 7], [...between(joint, elbow, 0.55), 6.6]], 3, true), { fill: SCRUB_SLEEVE, line: '#3E5B59' });
+  const upper = limb([[...joint, 5], [...between(joint, elbow, 0.5), 4.6], [...elbow, 4]], 3);
+  const fore = limb([[...elbow, 4], [...between(elbow, wrist, 0.35), 4.2], [...wrist, 2.6]], 3);
+  const sleeve = limb([[...joint, 7], [...between(joint, elbow, 0.55), 6.6]], 3, true);
+  for (const skin of [upper, fore]) cm.path(skin, { fill: SKIN_SHADE, line: SKIN_LINE });
+  paintMark(cm, joinPaths([upper, fore]), markOf(hand.surfaces.lowerSleeve));
+  cm.path(sleeve, { fill: SCRUB_SLEEVE, line: '#3E5B59' });
+  paintMark(cm, sleeve, markOf(hand.surfaces.outerSleeve));
 }
 
 /** The sleeve as far as the arm is in it, from the armhole down to its knit cuff before, at or behind the fingertips. */
@@ -49,9 +54,10 @@ export function paintSleeveOnArm(pen: Pen, hand: HandPicture, arm: ArmDressPictu
   const upper = inCm > HAND_CM + FORE_CM;
   const top: WidePoint = upper ? [...elbow, 6.2] : [...between(wrist, elbow, Math.max(0, (inCm - HAND_CM) / FORE_CM)), 6.6];
   const fore = limb([top, [...between(elbow, wrist, 0.6), 5.4], [...wrist, 4.8], [...palm, 5.2]], 3, true);
-  if (upper) cm.path(limb([[...between(elbow, shoulder, Math.min(1, (inCm - HAND_CM - FORE_CM) / UPPER_CM)), 8], [...elbow, 6.4]], 3, true), { fill: CLOTH_SHADE, line: GOWN_LINE });
-  cm.path(fore, { fill: CLOTH_SHADE, line: GOWN_LINE });
-  if (upper) cm.ellipse(elbow[0], elbow[1], 5.7, 5.7, { fill: CLOTH_SHADE });
+  const above = upper ? limb([[...between(elbow, shoulder, Math.min(1, (inCm - HAND_CM - FORE_CM) / UPPER_CM)), 8], [...elbow, 6.2]], 3, true) : null;
+  // One cloth from the armhole on: outlines first, then the fill of both.
+  for (const part of above ? [above, fore] : [fore]) cm.path(part, { line: GOWN_LINE, weight: cm.weights.k * 2 });
+  cm.path(above ? joinPaths([above, fore]) : fore, { fill: CLOTH_SHADE });
   paintMark(cm, fore, markOf(hand.surfaces.lowerSleeve));
 }
 

@@ -1,7 +1,7 @@
 import type { Side } from '../../../core/base/side.ts';
 import type { Frame } from '../frame.ts';
 import { handFrame } from '../hand/handFrame.ts';
-import { NO_MARKS, paintHand } from '../hand/paintHand.ts';
+import { paintHand } from '../hand/paintHand.ts';
 import { paintItem } from '../items/paintItem.ts';
 import { ACCENT, GOWN_LINE } from '../palette.ts';
 import { shift } from '../pen/affine.ts';
@@ -23,17 +23,18 @@ export function paintDressingHand(frame: Frame, side: Side): void {
   const item = (): void => {
     if (held) paintItem(pen, held, markOf);
   };
+  const { surfaces } = hand;
+  const marks = { fingers: markOf(surfaces.fingers), palm: markOf(surfaces.palm), back: markOf(surfaces.back), cuff: markOf(surfaces.cuff) };
   const bare = arm.inM <= 0;
   const shows = bare || arm.toCuffM < SHOWS_M;
-  if (shows && arm.glove !== 'over') paintHand(inMm, { shape, skin: 'assistant', cuffDeg: 0, active, marks: NO_MARKS, tool: item });
+  if (shows && arm.glove !== 'over') paintHand(inMm, { shape, skin: 'operator', cuffDeg: 0, active, marks, tool: item });
   if (bare) return;
   const isLaid = arm.glove === 'laid';
   if (!shows && !isLaid) item();
-  const marks = { cloth: markOf(hand.surfaces.palm), knit: markOf(arm.glove === 'over' ? undefined : hand.surfaces.fingers) };
-  paintClothOverHand(pen.in([hand.c / 1000, hand.s / 1000, -hand.s / 1000, hand.c / 1000, hand.x, hand.y]), arm, marks, active > 0.5 ? ACCENT : GOWN_LINE);
+  const cloth = { cloth: markOf(hand.surfaces.palm), knit: markOf(arm.glove === 'over' ? undefined : hand.surfaces.fingers) };
+  paintClothOverHand(pen.in([hand.c / 1000, hand.s / 1000, -hand.s / 1000, hand.c / 1000, hand.x, hand.y]), arm, cloth, active > 0.5 ? ACCENT : GOWN_LINE);
   if (isLaid) item();
   if (arm.glove !== 'over') return;
   // The glove is over the end of the sleeve, its fingers still before the hand.
-  const glove = { fingers: markOf(hand.surfaces.fingers), palm: markOf(hand.surfaces.palm), back: markOf(hand.surfaces.back), cuff: markOf(hand.surfaces.cuff) };
-  paintHand(inMm.in(shift(IN_GLOVE_MM - arm.advanceM * 1000, 0)), { shape, skin: 'glove', cuffDeg: 0, active, marks: glove });
+  paintHand(inMm.in(shift(IN_GLOVE_MM - arm.advanceM * 1000, 0)), { shape, skin: 'glove', cuffDeg: 0, active, marks });
 }

@@ -1,34 +1,46 @@
-import type { StrandPicture } from '../../../core/room/picture.ts';
+import { SIDES } from '../../../core/base/side.ts';
+import type { RoomPicture, StrandPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import type { Frame } from '../frame.ts';
 import { GOWN_LINE } from '../palette.ts';
 import { scaling } from '../pen/affine.ts';
-import { polygon, smooth, type Point } from '../pen/curves.ts';
+import { polygon, polyline, ribbon, smooth, type Point } from '../pen/curves.ts';
 import { paintMark, paintPattern } from '../pen/hatch.ts';
 import { joinPaths } from '../pen/pathData.ts';
-import { CLOTH_SHADE, INSIDE } from './colours.ts';
+import { paintBareArm } from './arm.ts';
+import { CLOTH_SHADE, INSIDE, KNIT, KNIT_LINE } from './colours.ts';
 
 /** Nodes from the shoulder on within which the inside shows at the neck. */
 const INSIDE_NODES = 5;
-/** A sleeve that hangs beside the body of the gown, in centimetres. */
-const SLEEVE_CM = 46;
+/** A sleeve that hangs empty, with its knit cuff, and depth and width of the band round the neck, in centimetres. */
+const SLEEVE_CM = 54;
+const KNIT_CM = 6;
+const NECK_DEEP_CM = 8;
+const NECK_BAND_CM = 2;
 
 const pointsOf = (strand: StrandPicture): Point[] => Array.from(strand.x, (x, i): Point => [x * 100, strand.y[i]! * 100]);
 
+/** The gown hangs open in the room, from hands or arms. */
+export const hangsOpen = ({ strands, gown }: RoomPicture): boolean => gown !== null && strands.some(({ id }) => id === 'gown.right');
+
 /** The open gown between its two sides, with neck, ties and hem. Nothing while it is folded or tied. */
 export function paintHangingGown({ picture, pen, markOf }: Frame): void {
-  const [right, left] = (['gown.right', 'gown.left'] as const).map((id) => picture.strands.find((strand) => strand.id === id));
-  if (!right || !left || !picture.gown) return;
+  if (!hangsOpen(picture)) return;
+  const [right, left] = (['gown.right', 'gown.left'] as const).map((id) => picture.strands.find((strand) => strand.id === id)!) as [StrandPicture, StrandPicture];
   const cm = pen.in(scaling(0.01));
   const [r, l] = [pointsOf(right), pointsOf(left)];
-  const inArms = picture.gown.arms.left.inM > 0 || picture.gown.arms.right.inM > 0;
-  if (!inArms) for (const [top, next, sign] of [[r[0]!, r[8]!, -1], [l[0]!, l[8]!, 1]] as const) paintLimpSleeve(cm, top, next, sign);
-  const body = joinPaths([polygon([...r, ...[...l].reverse()])]);
+  const sleeved = SIDES.filter((side) => picture.gown!.arms[side].inM > 0);
+  // An arm goes through from behind: its front lies over the upper arm, its sleeve over the rest.
+  for (const side of sleeved) paintBareArm(pen, picture.hands[side], side, markOf);
+  if (sleeved.length === 0) for (const [top, next, sign] of [[r[0]!, r[8]!, -1], [l[0]!, l[8]!, 1]] as const) paintLimpSleeve(cm, top, next, sign);
+  const [a, b] = [r[0]!, l[0]!];
+  const neck = scoop(a, b, neckDepth(a, b));
+  const body = polygon([...r, ...[...l].reverse(), ...neck.slice(1, -1).reverse()]);
   cm.path(body, { fill: CLOTH_SHADE });
   cm.path(smooth(r), { line: GOWN_LINE });
   cm.path(smooth(l), { line: GOWN_LINE });
   cm.path(polygon([r.at(-1)!, l.at(-1)!]), { line: GOWN_LINE, weight: 'd' });
   paintHem(cm, r, l);
-  paintNeck(cm, r, l);
+  paintNeck(cm, r, l, markOf(right.surfaces[0]));
   for (const strand of [right, left]) {
     const points = pointsOf(strand);
     strand.surfaces.forEach((surface, k) => {
@@ -55,21 +67,35 @@ function paintHem(cm: Frame['pen'], r: readonly Point[], l: readonly Point[]): v
   }
 }
 
-/** Neckline with the inside behind it, and the ties. */
-function paintNeck(cm: Frame['pen'], r: readonly Point[], l: readonly Point[]): void {
+/** How deep the neckline hangs between two shoulders, in centimetres. */
+const neckDepth = (a: Point, b: Point): number => Math.min(NECK_DEEP_CM, Math.hypot(b[0] - a[0], b[1] - a[1]) * 0.45);
+
+/** A line that hangs so deep between two points. */
+const scoop = (a: Point, b: Point, deep: number): Point[] =>
+  [0, 0.1, 0.25, 0.4, 0.5, 0.6, 0.75, 0.9, 1].map((t): Point => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t - deep * 4 * t * (1 - t)]);
+
+/** The neck band along the scooped neckline, between the two shoulders, the tie round the waist, and the strings of the neck. */
+function paintNeck(cm: Frame['pen'], r: readonly Point[], l: readonly Point[], mark: SurfaceMark): void {
   const [a, b] = [r[0]!, l[0]!];
-  const [c, d] = [r[INSIDE_NODES]!, l[INSIDE_NODES]!];
-  const middle: Point = [(c[0] + d[0]) / 2, Math.min(c[1], d[1]) + 5];
-  cm.path(polygon([a, b, d, middle, c]), { fill: INSIDE });
-  cm.path(smooth([a, [a[0] * 0.55 + middle[0] * 0.45, (a[1] + middle[1]) / 2 - 2], middle, [b[0] * 0.55 + middle[0] * 0.45, (b[1] + middle[1]) / 2 - 2], b]), { line: GOWN_LINE });
+  const deep = neckDepth(a, b);
+  const band = ribbon(scoop(a, b, deep), scoop(a, b, deep + NECK_BAND_CM));
+  cm.path(band, { fill: INSIDE, line: GOWN_LINE, weight: 'd' });
+  paintMark(cm, band, mark);
+  for (const [[x, y], out] of [[a, -1], [b, 1]] as const) cm.path(`M${x} ${y}C${x + out * 1.5} ${y - 5} ${x + out * 4} ${y - 7} ${x + out * 3} ${y - 14}`, { line: GOWN_LINE, weight: 'd' });
   const [w, v] = [r[14]!, l[14]!];
   cm.path(`M${w[0]} ${w[1]}L${v[0]} ${v[1]}`, { line: '#B1C8D5', weight: 4 });
   cm.path(`M${w[0]} ${w[1] + 0.8}L${v[0]} ${v[1] + 0.8}M${w[0]} ${w[1] - 0.8}L${v[0]} ${v[1] - 0.8}`, { line: GOWN_LINE, weight: 'h' });
 }
 
-function paintLimpSleeve(cm: Frame['pen'], [x, y]: Point, [nx, ny]: Point, sign: number): void {
-  const sleeve = polygon([[x + sign, y - 4], [x + sign * 9, y - 12], [nx + sign * 8, ny - SLEEVE_CM + 18], [nx + sign * 2, ny - SLEEVE_CM + 18], [nx - sign * 2, ny]]);
+/** A sleeve that hangs empty from its shoulder, beside the body of the gown and as far aside as that swings. */
+function paintLimpSleeve(cm: Frame['pen'], [x, y]: Point, [nx]: Point, out: number): void {
+  const swing = (nx - x) * 0.5;
+  const at = (beside: number, below: number): Point => [x + out * beside + swing * (below / SLEEVE_CM), y - below];
+  const end = SLEEVE_CM - KNIT_CM;
+  const sleeve = smooth([at(-3, 0.5), at(4, 1), at(10, 6), at(13, 16), at(12.6, end * 0.7), at(11.4, end), at(4.4, end), at(2.6, end * 0.6), at(-3, 24)], true);
   cm.path(sleeve, { fill: CLOTH_SHADE, line: GOWN_LINE });
-  cm.path(polygon([[nx + sign * 7.6, ny - SLEEVE_CM + 18], [nx + sign * 6.6, ny - SLEEVE_CM + 12], [nx + sign * 2.6, ny - SLEEVE_CM + 12], [nx + sign * 2.2, ny - SLEEVE_CM + 18]]), { fill: '#E9EFF2', line: GOWN_LINE, weight: 'd' });
-  paintMark(cm, sleeve, 'sterile');
+  cm.path(joinPaths([smooth([at(10, 7), at(8.4, 18), at(9, end - 4)]), smooth([at(5, 12), at(6.4, 24), at(6, end - 7)])]), { line: GOWN_LINE, weight: 'h', alpha: 0.6 });
+  const cuff = polygon([at(11.2, end - 0.6), at(10.2, SLEEVE_CM), at(5.6, SLEEVE_CM), at(4.6, end - 0.6)]);
+  cm.path(cuff, { fill: KNIT, line: KNIT_LINE });
+  for (const share of [0.25, 0.5, 0.75]) cm.path(polyline([at(4.6 + 6.6 * share, end), at(5.6 + 4.6 * share, SLEEVE_CM - 0.4)]), { line: KNIT_LINE, weight: 'h', alpha: 0.8 });
 }

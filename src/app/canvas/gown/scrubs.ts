@@ -1,7 +1,8 @@
-import type { RoomPicture } from '../../../core/room/picture.ts';
+import type { RoomPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import { OPERATOR_FACE, paintHead } from '../art/head.ts';
 import type { MarkOf } from '../art/marks.ts';
 import { scaling, shift } from '../pen/affine.ts';
+import { paintMark } from '../pen/hatch.ts';
 import type { Pen } from '../pen/pen.ts';
 import { down } from '../pen/shade.ts';
 
@@ -12,18 +13,27 @@ const SHADE = down('#9DB7B4', '#7E9C99');
 const LINE = '#3E5B59';
 const NECK = 'M-5.4 150L-6.4 145.6L0 138.4L6.4 145.6L5.4 150Z';
 
-/** The operator in scrubs, cap and mask, before the gown is on; the pen's frame is in metres, 0 at the midline. */
-export function paintScrubs(pen: Pen, picture: RoomPicture, markOf: MarkOf): void {
+/** The operator in scrubs, cap and mask, before the gown is on; nothing of it is sterile. The pen's frame is in metres, 0 at the midline. */
+export function paintScrubs(pen: Pen, picture: RoomPicture, markOf: MarkOf, shown: boolean): void {
+  const mark = shown ? 'unsterile' : 'sterile';
   const { operator } = picture.scenario;
   const cm = pen.in(scaling(0.01));
-  for (const side of [-1, 1]) {
-    cm.path(`M${side * 0.6} 84L${side * 2.6} 7L${side * 11.8} 7L${side * 17} 84Z`, { fill: SHADE, line: LINE });
-    cm.path(`M${side * 2.6} 0C${side * 2} 5 ${side * 3} 8.4 ${side * 7} 8.6C${side * 11.4} 8.4 ${side * 13.6} 5 ${side * 13.4} 0Z`, { fill: '#5E6E78', line: '#35434C' });
-  }
+  paintScrubLegs(cm, mark);
   const top = cm.in(shift(0, operator.shoulderM * 100 - DRAWN_SHOULDER_CM), scaling(operator.shoulderHalfWidthM / 0.19, 1));
-  top.path(NECK, { fill: '#E0BA9B', line: '#855E45', weight: 'd' });
+  top.path(NECK, { fill: OPERATOR_FACE.shade, line: OPERATOR_FACE.line, weight: 'd' });
   paintHead(cm.in(shift(0, operator.faceM * 100)), OPERATOR_FACE, markOf(picture.fixed['face']));
   top.path(TOP, { fill: SHADE, line: LINE });
   top.path('M-7 147L0 137L7 147', { line: LINE });
   top.path('M-12 130C-13 118 -12.6 104 -13.4 90M10 128C11 116 11.4 102 12 88M5 122H12.4V113H5Z', { line: LINE, weight: 'h', alpha: 0.55 });
+  paintMark(top, TOP, mark);
+}
+
+/** Trousers and shoes; the pen's frame is in centimetres, 0 at the midline. */
+export function paintScrubLegs(cm: Pen, mark: SurfaceMark): void {
+  for (const side of [-1, 1]) {
+    const leg = `M${side * 0.6} 84L${side * 2.6} 7L${side * 11.8} 7L${side * 17} 84Z`;
+    cm.path(leg, { fill: SHADE, line: LINE });
+    paintMark(cm, leg, mark);
+    cm.path(`M${side * 2.6} 0C${side * 2} 5 ${side * 3} 8.4 ${side * 7} 8.6C${side * 11.4} 8.4 ${side * 13.6} 5 ${side * 13.4} 0Z`, { fill: '#5E6E78', line: '#35434C' });
+  }
 }

@@ -84,7 +84,7 @@ function paintThumbnail(canvas: HTMLCanvasElement, look: ThumbnailLook, width: n
     return;
   }
   paintHand(pen, {
-    shape, skin: arm !== null && arm.glove !== 'on' ? 'assistant' : 'glove', cuffDeg: 0, active: look.active ? 1 : 0, marks: look.marks,
+    shape, skin: arm !== null && arm.glove !== 'on' ? 'operator' : 'glove', cuffDeg: 0, active: look.active ? 1 : 0, marks: look.marks,
     ...(look.holds === null ? {} : { tool: () => paintTool(pen, look, shape.grip) }),
   });
 }

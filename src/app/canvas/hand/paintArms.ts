@@ -4,6 +4,7 @@ import { isGowned } from '../art/operatorBody.ts';
 import { paintSleeve, type SleeveMarks } from '../art/sleeve.ts';
 import type { Frame } from '../frame.ts';
 import { paintBareArm, paintSleeveOnArm } from '../gown/arm.ts';
+import { hangsOpen } from '../gown/hangingGown.ts';
 import { paintDressingHand } from '../gown/dressingHand.ts';
 import { ITEM_REACH_M, itemLookKey } from '../items/itemLook.ts';
 import { paintItem } from '../items/paintItem.ts';
@@ -31,8 +32,10 @@ function paintOneSleeve(frame: Frame, side: Side): void {
   const { picture, markOf } = frame;
   const hand = picture.hands[side];
   if (!isGowned(picture)) {
-    paintBareArm(frame.pen, hand, side);
-    if (picture.gown!.arms[side].inM > 0) paintSleeveOnArm(frame.pen, hand, picture.gown!.arms[side], markOf);
+    const sleeved = picture.gown!.arms[side].inM > 0;
+    // Where the gown hangs, an arm in its sleeve is drawn before it.
+    if (!sleeved || !hangsOpen(picture)) paintBareArm(frame.pen, hand, side, markOf);
+    if (sleeved) paintSleeveOnArm(frame.pen, hand, picture.gown!.arms[side], markOf);
     return;
   }
   const sign = signOf(side) as -1 | 1;

@@ -6,15 +6,18 @@ import { paintMark, paintPattern } from '../pen/hatch.ts';
 import { joinPaths, parsePath, type PathData } from '../pen/pathData.ts';
 import type { Pen } from '../pen/pen.ts';
 import type { Shade } from '../pen/shade.ts';
-import { ASSISTANT_HAND_SHADE, CUFF_SHADE, GLOVE_SHADE } from '../pen/shades.ts';
+import { ASSISTANT_HAND_SHADE, CUFF_SHADE, GLOVE_SHADE, OPERATOR_HAND_SHADE } from '../pen/shades.ts';
 import { outlinesOf, type Outlines } from './outlines.ts';
 import type { Finger, FingerLayer, HandShape } from './poses.ts';
 
 export type HandPart = 'fingers' | 'palm' | 'back' | 'cuff';
 
+/** What covers a hand: a glove, or the bare skin of one of the two persons. */
+export type Skin = 'glove' | 'assistant' | 'operator';
+
 export interface HandDrawing {
   readonly shape: HandShape;
-  readonly skin: 'glove' | 'assistant';
+  readonly skin: Skin;
   /** Angle of the cuff against the hand, in degrees, as seen in the hand's own frame. */
   readonly cuffDeg: number;
   /** 0 to 1: how much of the outline of the active hand is seen. */
@@ -34,7 +37,11 @@ const BARE_ROOT = parsePath('M10 -27.6C0 -27 -8 -27 -14 -27.4L-14 28C-8 27.4 0 2
 const THUMB_ROOT = parsePath('M-6 -26C6 -30 16 -36 30 -40L46 -30C44 -16 30 -2 16 2L-6 6Z');
 const WRIST = ellipsePath(0, 0, 26.4);
 const WRIST_FILL = ellipsePath(0, 0, 25.2);
-const ASSISTANT_LINE = '#855E45';
+const STYLES: Readonly<Record<Skin, { readonly fill: Shade; readonly line: string }>> = {
+  glove: { fill: GLOVE_SHADE, line: GLOVE_LINE },
+  assistant: { fill: ASSISTANT_HAND_SHADE, line: '#855E45' },
+  operator: { fill: OPERATOR_HAND_SHADE, line: '#5F3B25' },
+};
 
 /** Draws a hand; the pen's frame is that of the hand, in millimetres. */
 export function paintHand(pen: Pen, hand: HandDrawing): void {
@@ -58,12 +65,12 @@ export function paintHand(pen: Pen, hand: HandDrawing): void {
 class HandBody {
   private readonly cuffPen: Pen;
   private readonly gloved: boolean;
-  private readonly style: { fill: typeof GLOVE_SHADE; line: string };
+  private readonly style: (typeof STYLES)[Skin];
 
   constructor(private readonly pen: Pen, private readonly hand: HandDrawing, private readonly outlines: Outlines) {
     this.cuffPen = pen.in(turning(hand.cuffDeg));
     this.gloved = hand.skin === 'glove';
-    this.style = this.gloved ? { fill: GLOVE_SHADE, line: GLOVE_LINE } : { fill: ASSISTANT_HAND_SHADE, line: ASSISTANT_LINE };
+    this.style = STYLES[hand.skin];
   }
 
   private get silhouette(): PathData { return joinPaths([...Object.values(this.outlines), this.hand.shape.palm, WRIST]); }

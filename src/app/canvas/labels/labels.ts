@@ -3,7 +3,8 @@ import { QUIET_INK } from '../palette.ts';
 import { levelStretches } from '../art/level.ts';
 import { drawLabel, type LabelArt } from './labelArt.ts';
 import { arrange, type Box, type PlacedLabel } from './arrange.ts';
-import { labelPlaces } from './places.ts';
+import { holdLabels } from './holdLabels.ts';
+import { labelPlaces, type LabelPlace } from './places.ts';
 
 /** Labels look for new places this often; calm for people who read slowly. */
 const PERIOD_MS = 500;
@@ -24,17 +25,18 @@ export class Labels {
   redraw(): void { this.art.clear(); }
 
   paint(frame: Frame): void {
-    const { camera, nowMs, slowLabels, picture } = frame;
-    const view = camera.toScreen.join(' ') + camera.widthPx;
+    const { camera, nowMs, slowLabels, holds } = frame;
+    // Another hold has its name at once.
+    const view = `${camera.toScreen.join(' ')} ${camera.widthPx} ${holds.map(({ hold }) => hold.place + hold.of).join()}`;
     if (view !== this.lastView || nowMs - this.lastMs > (slowLabels ? SLOW_PERIOD_MS : PERIOD_MS)) {
-      this.placed = arrange(labelPlaces(picture), this.placed, { frame, measure: (words) => this.artOf(words, frame), taken: this.levelBox(frame) });
+      this.placed = arrange(placesOf(frame), this.placed, { frame, measure: (words) => this.artOf(words, frame), taken: this.levelBox(frame) });
       this.lastMs = nowMs;
       this.lastView = view;
     }
-    const places = labelPlaces(picture);
+    const places = placesOf(frame);
     for (const label of this.placed) {
       const place = places.find(({ words }) => words === label.words);
-      if (place !== undefined) this.paintOne(frame, label, camera.roomToScreen(place.x, place.y));
+      if (place !== undefined) this.paintOne(frame, label, camera.roomToScreen(place.x, place.y), place.clearPx ?? 0);
     }
     this.paintLevelWords(frame);
   }
@@ -55,18 +57,22 @@ export class Labels {
   }
 
   /** The words stay where they were placed; the leader follows its point. */
-  private paintOne(frame: Frame, label: PlacedLabel, point: { x: number; y: number }): void {
+  private paintOne(frame: Frame, label: PlacedLabel, point: { x: number; y: number }, clearPx: number): void {
     const { ctx, density } = frame.pen;
+    const [dx, dy] = [label.tieX - point.x, label.tieY - point.y];
+    const clear = clearPx / Math.max(clearPx, 1, Math.hypot(dx, dy));
     const art = this.artOf(label.words, frame);
     ctx.strokeStyle = ctx.fillStyle = QUIET_INK;
     ctx.lineWidth = density;
     ctx.beginPath();
     ctx.moveTo(label.tieX * density, label.tieY * density);
-    ctx.lineTo(point.x * density, point.y * density);
+    ctx.lineTo((point.x + dx * clear) * density, (point.y + dy * clear) * density);
     ctx.stroke();
-    ctx.beginPath();
-    ctx.arc(point.x * density, point.y * density, 2.2 * density, 0, 2 * Math.PI);
-    ctx.fill();
+    if (clearPx === 0) {
+      ctx.beginPath();
+      ctx.arc(point.x * density, point.y * density, 2.2 * density, 0, 2 * Math.PI);
+      ctx.fill();
+    }
     ctx.drawImage(art.canvas, Math.round(label.x * density), Math.round(label.y * density));
   }
 
@@ -78,6 +84,9 @@ export class Labels {
     ctx.drawImage(art.canvas, Math.round(corner.x * density), Math.round(corner.y * density));
   }
 }
+
+/** What is named, the next holds before all else. */
+const placesOf = ({ holds, picture }: Frame): LabelPlace[] => [...holdLabels(holds), ...labelPlaces(picture)];
 
 /** Where the words begin under the level line, in CSS pixels; they are left out where the room is seen from afar. */
 function levelCorner({ picture, camera }: Frame, wide: number): { x: number; y: number } | null {

@@ -10,6 +10,8 @@ export interface LabelPlace {
   readonly x: number;
   readonly y: number;
   readonly offsets: readonly Offset[];
+  /** The leader ends so far from the point, where a sign stands there, without a dot (CSS pixels). */
+  readonly clearPx?: number;
 }
 
 const ABOVE: readonly Offset[] = [[0, -34, 'centre'], [0, -58, 'centre']];
@@ -62,6 +64,9 @@ function addItem({ kind, dress, heldBy, x, y, c, s }: ItemPicture, add: Add): vo
     case 'probe': add(dress === null ? 'probe' : 'probe in its sheath', x - c * 0.05, y - s * 0.05, [[-30, -130, 'right'], [40, -120, 'left'], [-60, -70, 'right']]); break;
     case 'sheathRoll': add('sheath', x, y + (heldBy === null ? 0.01 : 0), ABOVE, [[0, 60, 'centre']]); break;
     case 'band': if (heldBy === null) add('band', x, y, ABOVE, [[14, -52, 'left'], [0, 60, 'centre']]); break;
+    case 'gownPacket': if (heldBy === null) add('folded gown', x - 0.09, y + 0.02, [[-24, -44, 'centre'], [-24, -66, 'centre']], LEFT); break;
+    case 'glove': if (heldBy === null) add('gloves', x, y - 0.01, [[0, 44, 'centre'], [0, 62, 'centre'], [60, -50, 'left'], [-60, -50, 'right']]); break;
+    case 'tieCard': if (heldBy === null) add('tie card', x + 0.05, y, [[54, 22, 'left'], [54, 40, 'left'], [-120, 22, 'right']]); break;
     case 'gelBottle': add('gel bottle', x, y, LEFT, RIGHT); break;
     default:
   }

@@ -21,5 +21,6 @@ export const BAG_SHADE = down('#F4F8F8F2', '#D5E3E6E6');
 export const GLOVE_SHADE = fixed([0, -60, 0, 56], '#FBF7EC', '#F3ECDC', '#DFD3B9');
 export const CUFF_SHADE = fixed([0, -40, 0, 42], '#FAF5E9', '#F1E9D7', '#DACDB1');
 export const ASSISTANT_HAND_SHADE = fixed([0, -60, 0, 56], '#EBCBB0', '#E0BA9B', '#C99B79');
+export const OPERATOR_HAND_SHADE = fixed([0, -60, 0, 56], '#B98A66', '#A87552', '#8C5E3F');
 export const PROBE_SHADE: Shade = { stops: [[0, '#E9ECED'], [0.55, '#D4D9DB'], [1, '#ABB4B9']], axis: 'across' };
 export const FILM_SHADE: Shade = { stops: [[0, '#E8F5F8B8'], [0.4, '#D7ECF157'], [1, '#BCDCE4A8']], axis: 'across' };

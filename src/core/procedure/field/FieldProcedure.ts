@@ -4,10 +4,12 @@ import type { StateHash } from '../../base/hash.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { taskReport, type DoneTasks } from '../done.ts';
 import { Hold, INTERRUPTION_S, type HoldState } from '../Hold.ts';
+import type { NextHold } from '../nextHold.ts';
 import type { FieldObservation, FieldTaskId, Progress, TaskReport } from '../observation.ts';
 import { fieldMachine, type FieldEvent, type FieldSnapshot } from './fieldMachine.ts';
 import { hintFor } from './hints.ts';
 import { ANAESTHETIC_ENOUGH, GEL_ENOUGH, SLIDING_S } from './limits.ts';
+import { fieldHolds } from './nextHolds.ts';
 import { see, unseen, type Seen } from './seen.ts';
 import { isCritical, tasksOf } from './tasks.ts';
 
@@ -113,7 +115,7 @@ export class FieldProcedure {
   /** Where the work stands after the last observation. */
   get progress(): Progress {
     const tasks = this.tasks.map((task) => this.report(task));
-    const current = this.tasks.find((task) => this.done[task] === null) ?? 'finished';
+    const { current } = this;
     return {
       tasks,
       current,
@@ -121,6 +123,15 @@ export class FieldProcedure {
       steadyShare: this.stepsAtSite === 0 ? null : this.stepsSteady / this.stepsAtSite,
       sharpsBinned: this.seen.sharpsBinned,
     };
+  }
+
+  /** Holds of hands that come next. */
+  get nextHolds(): readonly NextHold[] {
+    return fieldHolds(this.current, this.seen, this.scenario);
+  }
+
+  private get current(): FieldTaskId | 'finished' {
+    return this.tasks.find((task) => this.done[task] === null) ?? 'finished';
   }
 
   private report(task: FieldTaskId): TaskReport {

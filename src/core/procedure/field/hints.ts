@@ -13,10 +13,13 @@ export interface HintView {
 
 /** One line for the operator on what to do now, as a calm colleague would say it. */
 export function hintFor(current: FieldTaskId | 'finished', view: HintView): string {
-  const lost = current === 'finished' ? undefined : NEEDED[current].find((thing) => view.seen.lost.includes(thing));
+  const lost = current === 'finished' ? undefined : lostFor(current, view.seen);
   if (lost === undefined) return HINTS[current](view);
   return lost === 'probe' ? 'The probe is off the field. Stop and have its sheath replaced.' : `The ${ITEM_WORDS[lost]} is off the field. Have it replaced.`;
 }
+
+/** What is lost that the task cannot be done without, or undefined. */
+export const lostFor = (task: FieldTaskId, seen: Seen): 'probe' | ItemKind | undefined => NEEDED[task].find((thing) => seen.lost.includes(thing));
 
 /** What a task cannot be done without. */
 const NEEDED: Readonly<Record<FieldTaskId, readonly ('probe' | ItemKind)[]>> = {

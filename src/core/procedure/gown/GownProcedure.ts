@@ -5,9 +5,11 @@ import { SIDES } from '../../base/side.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { taskReport, type DoneTasks } from '../done.ts';
 import { Hold, INTERRUPTION_S, type HoldState } from '../Hold.ts';
+import type { NextHold } from '../nextHold.ts';
 import { GOWN_TASKS, type GownObservation, type GownTaskId, type Progress } from '../observation.ts';
 import { gownHint } from './hints.ts';
 import { gownMachine, type GownEvent, type GownSnapshot } from './gownMachine.ts';
+import { gownHolds } from './nextHolds.ts';
 import { areArmsIn, glovesOn, isFresh, isInCuff, isOpened, UNSEEN, type Seen } from './seen.ts';
 import { isCritical } from './tasks.ts';
 
@@ -27,11 +29,13 @@ interface Saved {
 export class GownProcedure {
   private readonly opened = new Hold(OPEN_S, INTERRUPTION_S);
   private readonly waited: Hold;
+  private readonly knitM: number;
   private machine: GownSnapshot = initialTransition(gownMachine)[0];
   private seen: Seen = UNSEEN;
   private step = -1;
 
   constructor(scenario: Scenario) {
+    this.knitM = scenario.gown.knitM;
     this.waited = new Hold(scenario.tasks.waitS, INTERRUPTION_S);
   }
 
@@ -57,8 +61,13 @@ export class GownProcedure {
   /** Where the work stands after the last observation. */
   get progress(): Progress {
     const tasks = GOWN_TASKS.map((task) => taskReport(task, isCritical(task), this.done[task], () => this.shareOf(task)));
-    const current = GOWN_TASKS.find((task) => this.done[task] === null) ?? 'finished';
-    return { tasks, current, hint: gownHint(current, this.seen), steadyShare: null, sharpsBinned: [] };
+    const { current } = this;
+    return { tasks, current, hint: gownHint(current, this.seen, this.knitM), steadyShare: null, sharpsBinned: [] };
+  }
+
+  /** Holds of hands that come next. */
+  get nextHolds(): readonly NextHold[] {
+    return gownHolds(this.current, this.seen, this.knitM);
   }
 
   /** Plain JSON from which `restore` goes on as if nothing had been between. */
@@ -84,6 +93,10 @@ export class GownProcedure {
 
   private get done(): DoneTasks<GownTaskId> {
     return this.machine.context.done;
+  }
+
+  private get current(): GownTaskId | 'finished' {
+    return GOWN_TASKS.find((task) => this.done[task] === null) ?? 'finished';
   }
 
   private judge(task: GownTaskId, isSo: boolean): void {

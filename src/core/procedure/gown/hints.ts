@@ -1,26 +1,23 @@
 import { otherSide as other, SIDES, type Side } from '../../base/side.ts';
 import type { GownTaskId } from '../observation.ts';
-import { glovesOn, isInCuff, type Seen } from './seen.ts';
+import { cuffToCover, glovesOn, isCuffShort, isInCuff, type Seen } from './seen.ts';
 
-/** One line for the operator on what to do now, as a calm colleague would say it. */
-export function gownHint(current: GownTaskId | 'finished', seen: Seen): string {
+/** One line for the operator on what to do now, as a calm colleague would say it; the knit cuff is `knitM` long. */
+export function gownHint(current: GownTaskId | 'finished', seen: Seen, knitM: number): string {
   if (seen.gown === 'dropped' && current !== 'finished') return 'The gown has fallen. Stop and take a new one.';
-  return coverCuff(seen) ?? HINTS[current](seen);
+  return coverCuff(seen) ?? HINTS[current](seen, knitM);
 }
 
-/** What to do about a glove that was taken off in the middle of the work, or null when gown and gloves are all on. */
-export function glovingAgain(seen: Seen): string | null {
-  if (seen.gown !== 'tied' || seen.card !== 'tied') return null;
-  return SIDES.every((side) => seen.gloves[side] === 'on') ? coverCuff(seen) : gloving(seen);
-}
+/** What to do about a glove that was taken off in the middle of the work, or about a cuff of a new one that is still turned back. */
+export const glovingHint = (seen: Seen, knitM: number): string => coverCuff(seen) ?? gloving(seen, knitM);
 
 /** A knit cuff that shows is covered as soon as the other hand is gloved. */
-function coverCuff({ cuffShows, gloves }: Seen): string | null {
-  const side = SIDES.find((one) => cuffShows[one]);
-  return side && gloves[other(side)] === 'on' ? `Draw the cuff of the ${side} glove over the whole knit cuff: grip its edge with the ${other(side)} hand.` : null;
+function coverCuff(seen: Seen): string | null {
+  const side = cuffToCover(seen);
+  return side && `Draw the cuff of the ${side} glove over the whole knit cuff: grip its edge with the ${other(side)} hand.`;
 }
 
-const HINTS: Readonly<Record<GownTaskId | 'finished', (seen: Seen) => string>> = {
+const HINTS: Readonly<Record<GownTaskId | 'finished', (seen: Seen, knitM: number) => string>> = {
   opened: (seen) => {
     if (seen.gown === 'lying') return 'Take the folded gown by its neck, in the middle, and lift it straight up.';
     if (seen.gown === 'carried') return 'Step clear of the table, hands at shoulder height, and let it fall open: squeeze.';
@@ -45,7 +42,7 @@ const HINTS: Readonly<Record<GownTaskId | 'finished', (seen: Seen) => string>> =
 };
 
 /** The next hold of gloving: the hand that is furthest along first. */
-function gloving(seen: Seen): string {
+function gloving(seen: Seen, knitM: number): string {
   const side = sideToGlove(seen);
   const by = other(side);
   const past = seen.toCuffM[side];
@@ -58,6 +55,7 @@ function gloving(seen: Seen): string {
     case 'laid':
       return `With the ${by} hand grip the edge of its cuff and draw it over the whole knit cuff.`;
     default:
+      if (isCuffShort(seen, side, knitM)) return `Draw its cuff on with the ${by} hand, over the whole knit cuff.`;
       return `Stretch the ${side} arm: the hand goes into the glove.`;
   }
 }
@@ -77,7 +75,7 @@ function openGloving(seen: Seen, side: Side): string {
 }
 
 /** The glove that is being put on, or the next one: a bare hand's before one that is safe in its sleeve. */
-function sideToGlove({ gloves, toCuffM }: Seen): Side {
+export function sideToGlove({ gloves, toCuffM }: Seen): Side {
   const rank = { on: -1, lying: 0, taken: 1, laid: 2, entered: 2, over: 3 } as const;
   const rankOf = (side: Side): number => rank[gloves[side]] + (gloves[side] === 'lying' && (toCuffM[side] ?? 0) < 0 ? 0.5 : 0);
   return rankOf('left') > rankOf('right') ? 'left' : 'right';

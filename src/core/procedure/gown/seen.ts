@@ -1,4 +1,4 @@
-import { SIDES, type Side } from '../../base/side.ts';
+import { otherSide, SIDES, type Side } from '../../base/side.ts';
 import type { GownObservation } from '../observation.ts';
 
 /** What was last seen of gown and gloves. Plain JSON. */
@@ -33,6 +33,16 @@ export const isInCuff = (seen: Seen, side: Side): boolean => {
 export const areArmsIn = (seen: Seen): boolean => SIDES.every((side) => isInCuff(seen, side));
 
 export const glovesOn = ({ gloves }: Seen): number => SIDES.filter((side) => gloves[side] === 'on').length;
+
+/** A glove that is drawn over does not cover the whole knit cuff yet, which is `knitM` long. */
+export const isCuffShort = (seen: Seen, side: Side, knitM: number): boolean => seen.overlapM[side] < knitM;
+
+/** Hand whose glove is on with its cuff turned back, so that the knit cuff shows, while the other hand is gloved and could draw it over. */
+export const cuffToCover = ({ cuffShows, gloves }: Seen): Side | null => SIDES.find((side) => cuffShows[side] && gloves[otherSide(side)] === 'on') ?? null;
+
+/** Gowned to the last tie, and a glove is off or its cuff still to be drawn over: it was changed in the middle of the work. */
+export const isGlovingAgain = (seen: Seen): boolean =>
+  seen.gown === 'tied' && seen.card === 'tied' && (glovesOn(seen) < 2 || cuffToCover(seen) !== null);
 
 /** Another gown lies in place of the one before. */
 export const isFresh = (seen: Seen, before: Seen): boolean => seen.gown === 'lying' && before.gown !== 'lying' && before.gown !== 'carried';

@@ -4,9 +4,11 @@ import type { StateHash } from '../../base/hash.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { taskReport, type DoneTasks } from '../done.ts';
 import { Hold, INTERRUPTION_S, type HoldState } from '../Hold.ts';
+import type { NextHold } from '../nextHold.ts';
 import { SHEATH_TASKS, type LoadingObservation, type Progress, type SheathTaskId } from '../observation.ts';
 import { sheathHint } from './hints.ts';
 import { FACE_CLEAR, FACE_CLEAR_S, FACE_SPOILED, SLIDING_S, TAKEN_S } from './limits.ts';
+import { sheathHolds } from './nextHolds.ts';
 import { isFresh, isLaid, isLoose, isOn, isTaken, see, unseen, type Seen } from './seen.ts';
 import { sheathMachine, type SheathEvent, type SheathSnapshot } from './sheathMachine.ts';
 import { isCritical } from './tasks.ts';
@@ -104,10 +106,19 @@ export class SheathProcedure {
     if (slid && this.done.laidDown !== null) this.send('probe.slid');
   }
 
+  /** Holds of hands that come next. */
+  get nextHolds(): readonly NextHold[] {
+    return sheathHolds(this.current, this.seen, this.scenario);
+  }
+
+  private get current(): SheathTaskId | 'finished' {
+    return SHEATH_TASKS.find((task) => this.done[task] === null) ?? 'finished';
+  }
+
   /** Where the work stands after the last observation. */
   get progress(): Progress {
     const tasks = SHEATH_TASKS.map((task) => taskReport(task, isCritical(task), this.done[task], () => this.shareOf(task)));
-    const current = SHEATH_TASKS.find((task) => this.done[task] === null) ?? 'finished';
+    const { current } = this;
     return { tasks, current, hint: sheathHint(current, this.seen, this.scenario), steadyShare: null, sharpsBinned: [] };
   }
 

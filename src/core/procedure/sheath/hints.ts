@@ -34,7 +34,7 @@ const LOST: Readonly<Record<LoadingThing, string>> = {
 };
 
 /** Share of the asked length from which on the rest of the film is out of the operator's reach along the cord. */
-const TAIL_SHARE = 0.5;
+export const TAIL_SHARE = 0.5;
 
 const HINTS: Readonly<Record<SheathTaskId | 'finished', (seen: Seen, scenario: Scenario) => string>> = {
   gelInside: (seen) => {

@@ -82,7 +82,8 @@ describe('The hint', () => {
     expect(work.hint).toBe('Through the sleeve: take the right glove with the left hand, by its cuff.');
     expect(work.for(0.1, { gloves: { left: 'lying', right: 'taken' } }).hint).toContain('its fingers toward the elbow');
     expect(work.for(0.1, { gloves: { left: 'lying', right: 'laid' } }).hint).toContain('draw it over the whole knit cuff');
-    expect(work.for(0.1, { gloves: { left: 'lying', right: 'over' } }).hint).toContain('Stretch the right arm');
+    expect(work.for(0.1, { gloves: { left: 'lying', right: 'over' }, overlapM: { left: 0, right: 0.04 } }).hint).toContain('over the whole knit cuff');
+    expect(work.for(0.1, { gloves: { left: 'lying', right: 'over' }, overlapM: { left: 0, right: 0.13 } }).hint).toContain('Stretch the right arm');
     expect(work.for(0.1, on(false, true)).hint).toBe('Now the left glove: take it with the right hand.');
   });
 

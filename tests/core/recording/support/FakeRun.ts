@@ -15,6 +15,7 @@ export class FakeRun implements RunContract {
   stepCount = 0;
   finished = false;
   readonly progress = PROGRESS;
+  readonly nextHolds = [];
   readonly breaks = [];
   readonly cues = [];
   readonly challenges = [];

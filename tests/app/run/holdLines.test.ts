@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { holdLines } from '../../../src/app/run/holdLines.ts';
+import type { Coaching } from '../../../src/app/run/LiveRun.ts';
+import { shownHolds } from '../../../src/app/run/shownHolds.ts';
+import type { NextHold } from '../../../src/core/procedure/nextHold.ts';
+import { breakWith } from '../support/breakWith.ts';
+import { FakeRun } from '../support/FakeRun.ts';
+import { scenarioWith } from '../support/scenario.ts';
+
+const hold = (act: NextHold['act'], place: NextHold['place'], hand: NextHold['hand'] = null, of: NextHold['of'] = null): NextHold => ({ hand, act, place, of, thing: null });
+
+function coached(coaching: Coaching, ...holds: NextHold[]) {
+  const run = new FakeRun(scenarioWith());
+  run.nextHolds = holds;
+  return { run, coaching, current: run.picture() };
+}
+
+/** In the fake room hands are level at (-0.25, 1.25) and (0.25, 1.25), fingers 8.5 cm before the palm; the card would be held out at (0, 1.29). */
+describe('The next hold in words', () => {
+  it('names the hand, what it does, and the way to there on the screen', () => {
+    expect(holdLines(coached('shown', hold('grip', 'gloveEdge', 'left', 'right')))).toEqual(['left hand: grip the edge of the glove’s cuff and draw it over the knit cuff, 35 cm left']);
+  });
+
+  it('tells the way of the nearer hand where either may do it, from the palm for a place in the air', () => {
+    expect(holdLines(coached('shown', hold('stay', 'heldOut')))).toEqual(['either hand: hold the tie card out in front, 25 cm right, 4 cm up']);
+  });
+
+  it('says when the hand is there', () => {
+    expect(holdLines(coached('shown', hold('grip', 'fingertips', 'right', 'right')))).toEqual(['right hand: grip the right glove once it lies there: you are there']);
+  });
+
+  it('leaves out what is nowhere to be seen', () => {
+    expect(holdLines(coached('shown', hold('grip', 'gownNeck')))).toEqual([]);
+  });
+});
+
+describe('Holds are marked', () => {
+  const next = hold('grip', 'gownNeck');
+
+  it('under shown coaching alone', () => {
+    expect((['shown', 'spoken', 'silent'] as const).map((coaching) => shownHolds(coached(coaching, next)).length)).toEqual([1, 0, 0]);
+  });
+
+  it('not while a break stands that must be answered first, nor during a remedy', () => {
+    const live = coached('shown', next);
+    live.run.breaks = [breakWith({})];
+    expect(shownHolds(live)).toEqual([]);
+    live.run.breaks = [breakWith({ remediedStep: 5 })];
+    expect(shownHolds(live)).toEqual([next]);
+    live.run.remedy = { remedy: 'newSheath', phase: 'running', progress: 0.5, secondsLeft: 3 } as never;
+    expect(shownHolds(live)).toEqual([]);
+  });
+});

@@ -1,0 +1,163 @@
+import type { RoomHands } from './roomHands.ts';
+import type { RoomPage, Side } from './roomPage.ts';
+
+/** Where the operator stands, and heights at which hands carry the folded gown and work in front, in the roomy scenario (m). */
+const X = -1.26;
+const CARRY_Y = 1.44;
+const WORK_Y = 1.29;
+/** Steps that the assistant needs at the most for one request. */
+const HELP_STEPS = 12 * 120;
+const BOTH: readonly Side[] = ['right', 'left'];
+const way = (side: Side): 1 | -1 => (side === 'left' ? 1 : -1);
+
+export type GownRequest = 'tieBack' | 'takeCard';
+
+/** Gowning and gloving as it is taught, hold by hold, with whatever leads the hands. */
+export class Gowning {
+  constructor(
+    private readonly room: RoomPage,
+    private readonly hands: RoomHands,
+    private readonly ask: (request: GownRequest) => Promise<void>,
+  ) {}
+
+  /** The folded gown up by its neck and clear of the table. */
+  async lift(): Promise<void> {
+    const { hands, room } = this;
+    const { x, y } = await room.item('gownPacket');
+    await hands.turn('right', -35);
+    await hands.fingersTo('right', x, y + 0.2);
+    await hands.fingersTo('right', x, y + 0.045, 'fine');
+    await hands.take('right', 'gownPacket');
+    await hands.fingersTo('right', x, CARRY_Y);
+    await hands.turn('right', -20);
+    await hands.palmTo('right', X - 0.12, CARRY_Y);
+  }
+
+  async fallOpen(): Promise<void> {
+    await this.hands.use('right', 0.1);
+    await this.room.advance(120);
+  }
+
+  async otherShoulder(): Promise<void> {
+    const right = await this.room.hand('right');
+    await this.hands.fingersTo('left', right.x + 0.085 * 0.94 + 0.1, right.y - 0.085 * 0.34);
+    await this.hands.take('left', 'gown');
+  }
+
+  async slipIn(): Promise<void> {
+    const { hands } = this;
+    for (const side of BOTH) {
+      await hands.turn(side, 60);
+      await hands.palmTo(side, X + way(side) * 0.18, 1.42);
+    }
+    for (const side of BOTH) await hands.use(side, 0.15);
+  }
+
+  async stretch(): Promise<void> {
+    const { hands } = this;
+    for (let k = 0; k < 3; k++) {
+      for (const side of BOTH) await hands.palmTo(side, X + way(side) * 0.17, 1.76);
+      for (const side of BOTH) await hands.palmTo(side, X + way(side) * 0.19, 1.4);
+    }
+  }
+
+  tie(): Promise<void> {
+    return this.helped('tieBack');
+  }
+
+  /** Takes the glove of that side with the other hand, up and to the hands in front. */
+  async fetchGlove(side: Side): Promise<void> {
+    const { hands, room } = this;
+    const by = other(side);
+    const id = gloveOf(side);
+    const { x, y } = await room.item(id);
+    const cuff = x - way(side) * 0.1;
+    await hands.palmTo(side, X + way(side) * 0.25, WORK_Y);
+    await hands.turn(side, -20);
+    await hands.turn(by, -35);
+    await hands.fingersTo(by, cuff, y + 0.2);
+    await hands.fingersTo(by, cuff, y + 0.018, 'fine');
+    await hands.take(by, id);
+    await hands.fingersTo(by, cuff, y + 0.32);
+    for (const one of [by, side]) await hands.turn(one, 0);
+    await hands.palmTo(side, X + way(side) * 0.15, WORK_Y);
+    await hands.palmTo(by, X + way(by) * 0.15, WORK_Y);
+  }
+
+  /** On to the palm through the sleeve. */
+  async layGlove(side: Side): Promise<void> {
+    await this.hands.fingersTo(other(side), await this.tips(side), WORK_Y + 0.02, 'fine');
+    await this.hands.take(side, gloveOf(side));
+  }
+
+  /** Its cuff over the knit cuff. */
+  async drawCuff(side: Side): Promise<void> {
+    const { hands } = this;
+    const by = other(side);
+    await hands.fingersTo(by, await this.tips(side), WORK_Y + 0.02, 'fine');
+    await hands.take(by, 'gloveCuff');
+    await hands.fingersTo(by, (await this.tips(side)) + way(side) * 0.13, WORK_Y + 0.02, 'fine');
+    await hands.drop(by);
+  }
+
+  async pushIn(side: Side): Promise<void> {
+    const { hands } = this;
+    for (let k = 0; k < 2; k++) {
+      await hands.palmTo(side, X + way(side) * 0.22, WORK_Y + 0.02);
+      await hands.palmTo(side, X + way(side) * 0.04, WORK_Y + 0.02);
+    }
+    await hands.palmTo(side, X + way(side) * 0.15, WORK_Y);
+  }
+
+  async takeCard(): Promise<void> {
+    const { hands, room } = this;
+    const { x, y } = await room.item('tieCard');
+    await hands.palmTo('left', X + 0.2, WORK_Y);
+    await hands.turn('right', -35);
+    await hands.fingersTo('right', x - 0.03, y + 0.12);
+    await hands.fingersTo('right', x - 0.03, y + 0.01, 'fine');
+    await hands.take('right', 'tieCard');
+    await hands.palmTo('right', X - 0.05, WORK_Y);
+  }
+
+  passCard(): Promise<void> {
+    return this.helped('takeCard');
+  }
+
+  async wait(): Promise<void> {
+    for (const side of BOTH) await this.hands.palmTo(side, X + way(side) * 0.1, WORK_Y);
+    await this.room.advance(11 * 120);
+  }
+
+  private async helped(request: GownRequest): Promise<void> {
+    await this.ask(request);
+    await this.room.advance(HELP_STEPS);
+  }
+
+  /** Where the fingertips of a level hand are from left to right (m). */
+  private async tips(side: Side): Promise<number> {
+    return (await this.room.hand(side)).x - way(side) * 0.085;
+  }
+}
+
+const other = (side: Side): Side => (side === 'left' ? 'right' : 'left');
+const gloveOf = (side: Side): string => (side === 'left' ? 'gloveLeft' : 'gloveRight');
+
+/** The stages in their order; each is something that a picture can be taken after. */
+export const GOWN_STAGES: readonly (readonly [name: string, play: (work: Gowning) => Promise<void>])[] = [
+  ['lift', (work) => work.lift()],
+  ['fallOpen', (work) => work.fallOpen()],
+  ['otherShoulder', (work) => work.otherShoulder()],
+  ['slipIn', (work) => work.slipIn()],
+  ['stretch', (work) => work.stretch()],
+  ['tie', (work) => work.tie()],
+  ...(['right', 'left'] as const).flatMap((side): [string, (work: Gowning) => Promise<void>][] => [
+    [`fetch-${side}`, (work) => work.fetchGlove(side)],
+    [`lay-${side}`, (work) => work.layGlove(side)],
+    [`draw-${side}`, (work) => work.drawCuff(side)],
+    [`push-${side}`, (work) => work.pushIn(side)],
+  ]),
+  ['card', (work) => work.takeCard()],
+  ['passCard', (work) => work.passCard()],
+  ['wait', (work) => work.wait()],
+];
