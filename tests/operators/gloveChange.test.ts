@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { SIDES } from '../../src/core/base/side.ts';
 import { playAll } from '../support/breakRun.ts';
-import { BY_HAND, BY_HAND_AT_BED } from '../support/gownRooms.ts';
+import { BY_HAND_AT_BED, ROOMY } from '../support/gownRooms.ts';
 import { GownWork } from '../support/gownWork.ts';
 import { runOperator } from '../support/runOperator.ts';
 import { GLOVE_CHANGE_RUNS } from './runs/gloveChange.ts';
@@ -25,12 +25,12 @@ describe('A glove changed by hand', () => {
       const work = new GownWork(op);
       play(work);
       work.waitTogether(op.run.scenario.tasks.waitS + 1);
-    }, BY_HAND);
+    }, ROOMY);
     expect(result.breaks).toEqual([]);
     for (const side of SIDES) {
       expect(run.room.surfaces.upper[run.room.surfaces.slots.hand[side].fingers]).toBe(`${gloves[side]}:fingers`);
       expect(run.ledger.stateOf(`${gloves[side]}:fingers`)).toBe('sterile');
-      expect(run.room.gown!.observe(0).overlapM[side]).toBeGreaterThanOrEqual(BY_HAND.gown.knitM);
+      expect(run.room.gown!.observe(0).overlapM[side]).toBeGreaterThanOrEqual(ROOMY.gown.knitM);
     }
     expect(result.progress.tasks.slice(0, 7).every(({ doneStep }) => doneStep !== null)).toBe(true);
   });

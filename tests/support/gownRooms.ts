@@ -24,8 +24,7 @@ export const LONG_GOWN = gownRoom('gown-roomy', { lengthM: 1.5 });
 export const SHORT_SLEEVES = gownRoom('gown-roomy', { sleeveM: 0.7 });
 /** Somebody comes close while the gown hangs open. */
 export const PASSED_BY = gownRoom('gown-roomy', { passer: { atS: 13, fromXM: 0.6, toXM: -1.02 } });
-/** Gloves are changed by hand once they are on; in the last room with gloves that are half a size too small. */
-export const BY_HAND = gownRoom('gown-roomy', { gloveChange: 'byHand' });
-export const BY_HAND_SMALL = gownRoom('gown-roomy', { gloveChange: 'byHand', gloveSizes: { left: 7, right: 7 } });
+/** Gloves half a size too small. */
+export const TIGHT_GLOVES = gownRoom('gown-roomy', { gloveSizes: { left: 7, right: 7 } });
 /** The quiet room at the bed, where gloves are changed by hand. */
 export const BY_HAND_AT_BED = shippedScenario('quiet-room', (source) => (source['gown'] = { gloveChange: 'byHand' }));

@@ -1,4 +1,4 @@
-import { SIDES } from '../../core/base/side.ts';
+import { otherSide, SIDES, type Side } from '../../core/base/side.ts';
 import { paintAssistant } from './art/assistant.ts';
 import { isBehindOperator, paintAssistantArms, paintAssistantBody } from './art/assistantAtWork.ts';
 import { paintBed } from './art/bed.ts';
@@ -79,8 +79,7 @@ export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>>
   },
   pocketNear: paintPocketBefore,
   hands: (frame) => {
-    // The active hand lies on top.
-    for (const side of [...SIDES].sort((a) => (a === (frame.activeHand ?? 'right') ? 1 : -1))) paintHandWithThing(frame, side);
+    for (const side of backToFront(frame)) paintHandWithThing(frame, side);
   },
   foldOverFingers: paintFolds,
   nextHolds: paintHolds,
@@ -88,3 +87,9 @@ export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>>
     if (frame.named) frame.labels.paint(frame);
   },
 };
+
+/** The active hand lies on top, but one that goes into a glove lies in it, under the hand that holds it. */
+function backToFront({ picture, activeHand }: Frame): readonly Side[] {
+  const top = SIDES.find((side) => picture.gown?.arms[otherSide(side)].glove === 'entered') ?? activeHand ?? 'right';
+  return [otherSide(top), top];
+}

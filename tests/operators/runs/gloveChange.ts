@@ -1,6 +1,6 @@
 import type { Scenario } from '../../../src/core/scenario/schema.ts';
 import { alone, type BreakRun } from '../../support/breakRun.ts';
-import { BY_HAND, BY_HAND_AT_BED, BY_HAND_SMALL, SHORT_SLEEVES } from '../../support/gownRooms.ts';
+import { BY_HAND_AT_BED, ROOMY, SHORT_SLEEVES, TIGHT_GLOVES } from '../../support/gownRooms.ts';
 import { GownWork } from '../../support/gownWork.ts';
 
 const run = (what: string, room: Scenario, play: (work: GownWork) => unknown, breaks: BreakRun['breaks'], after: BreakRun['after'] = () => {}): BreakRun => ({
@@ -9,16 +9,16 @@ const run = (what: string, room: Scenario, play: (work: GownWork) => unknown, br
 
 /** Open gloving, and changing a glove later, gone wrong each in one way. */
 export const GLOVE_CHANGE_RUNS: readonly BreakRun[] = [
-  run('the bare hand misses the mouth of its new glove', BY_HAND, (work) => work.dressed().changeGlove('right').hangGlove('right').slipIntoGlove('right', 0.045), [
+  run('the bare hand misses the mouth of its new glove', ROOMY, (work) => work.dressed().changeGlove('right').hangGlove('right').slipIntoGlove('right', 0.045), [
     { rule: 'glove-on-own-skin', surface: 'glove.right#2:palm', against: 'skin.right:hand', spread: ['0 glove.right#2:palm', '1 glove.left#1:fingers'] },
   ]),
-  run('gloved fingers take the new glove over the edge of its turned-back cuff', BY_HAND, (work) => work.dressed().changeGlove('left').hangGlove('left', 0.04), [
+  run('gloved fingers take the new glove over the edge of its turned-back cuff', ROOMY, (work) => work.dressed().changeGlove('left').hangGlove('left', 0.04), [
     { rule: 'glove-inside-out', surface: 'glove.right#1:fingers', against: 'glove.left#2:turnedBack', spread: ['0 glove.right#1:fingers', '1 wrapper#1', '2 glove.left#2:palm'] },
   ]),
-  run('bare fingers take the new glove by its outside', BY_HAND, (work) => work.dressed().changeGlove('right').changeGlove('left').hangGlove('right', -0.07), [
+  run('bare fingers take the new glove by its outside', ROOMY, (work) => work.dressed().changeGlove('right').changeGlove('left').hangGlove('right', -0.07), [
     { rule: 'glove-on-own-skin', surface: 'glove.right#2:palm', against: 'skin.left:hand', spread: ['0 glove.right#2:palm', '1 wrapper#1', '2 glove.left#2:palm'] },
   ]),
-  run('bare fingers draw the cuff of the new glove', BY_HAND, (work) => work.dressed().changeGlove('right').changeGlove('left').hangGlove('right').slipIntoGlove('right').coverCuff('right'), [
+  run('bare fingers draw the cuff of the new glove', ROOMY, (work) => work.dressed().changeGlove('right').changeGlove('left').hangGlove('right').slipIntoGlove('right').coverCuff('right'), [
     alone('glove-on-own-skin', 'glove.right#2:cuff', 'skin.left:hand'),
   ]),
   {
@@ -34,7 +34,7 @@ export const GLOVE_CHANGE_RUNS: readonly BreakRun[] = [
       },
     ],
   },
-  run('a hand goes too fast into a glove that is too small', BY_HAND_SMALL, ({ op }) => {
+  run('a hand goes too fast into a glove that is too small', TIGHT_GLOVES, ({ op }) => {
     const work = new GownWork(op);
     work.gowned().glove('right').glove('left').card().changeGlove('right').hangGlove('right');
     const [x, y] = work.tips('left');

@@ -22,9 +22,11 @@ const JOINT_DOWN_CM = 1.5;
 /** Share of the upper arm that the short sleeve covers. */
 const SLEEVE_SHARE = 0.8;
 
-/** The assistant ties the gown, or comes for it or goes from it: that is done from behind. */
+/** The assistant ties the gown, or comes for it or goes from it, or opens a new glove: that is done from behind. */
 export function isBehindOperator({ assistant: { doing, waits }, gown, items }: RoomPicture): boolean {
   if (gown === null || waits) return false;
+  // A glove was pulled off: the way to the table and back passes behind.
+  if (gown.tied && SIDES.some((side) => gown.arms[side].glove !== 'on' && gown.arms[side].toCuffM < 0)) return true;
   // The card hangs there from when the back is tied until the assistant has had it.
   if (gown.tied) return doing === 'leaving' && items.some(({ kind, gone }) => kind === 'tieCard' && !gone);
   return SIDES.every((side) => gown.arms[side].inM > 0);

@@ -72,9 +72,19 @@ export function paintClothOverHand(mm: Pen, arm: ArmDressPicture, marks: { reado
   mm.path(cloth, { fill: CLOTH_SHADE, line });
   mm.path(`M-80 22C-60 10 -40 4 -30 -14M-40 34C-20 24 -8 8 ${Math.max(-40, knit - 14)} -4`, { line: GOWN_LINE, weight: 'h', alpha: 0.6 });
   paintMark(mm, cloth, marks.cloth);
-  const half = arm.toCuffM > 0.01 && arm.advanceM === 0 ? 30 : 32;
-  const cuff = polygon([[knit, -38], [end, -half], [end, half], [knit, 38]]);
+  paintKnit(mm, knit, end, arm.toCuffM > 0.01 && arm.advanceM === 0 ? 30 : 32, marks.knit);
+}
+
+/** The knit cuff behind a hand that went through it by `pastM` (m); millimetres as above. */
+export function paintCuffBehindHand(mm: Pen, pastM: number, mark: SurfaceMark): void {
+  const end = 85 - pastM * 1000;
+  paintKnit(mm, end - KNIT_CM * 10, end, 31, mark);
+}
+
+/** A knit cuff from its seam to its end, which is `half` to either side. */
+function paintKnit(mm: Pen, seam: number, end: number, half: number, mark: SurfaceMark): void {
+  const cuff = polygon([[seam, -38], [end, -half], [end, half], [seam, 38]]);
   mm.path(cuff, { fill: KNIT, line: KNIT_LINE });
-  for (let k = -3; k <= 3; k++) mm.path(`M${knit + 1} ${k * 10.4}L${end - 1} ${k * 8.6}`, { line: KNIT_LINE, weight: 'h', alpha: 0.8 });
-  paintMark(mm, cuff, marks.knit);
+  for (let k = -3; k <= 3; k++) mm.path(`M${seam + 1} ${k * 10.4}L${end - 1} ${k * 8.6}`, { line: KNIT_LINE, weight: 'h', alpha: 0.8 });
+  paintMark(mm, cuff, mark);
 }

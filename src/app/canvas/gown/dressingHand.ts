@@ -5,11 +5,13 @@ import { paintHand } from '../hand/paintHand.ts';
 import { paintItem } from '../items/paintItem.ts';
 import { ACCENT, GOWN_LINE } from '../palette.ts';
 import { shift } from '../pen/affine.ts';
-import { paintClothOverHand } from './arm.ts';
+import { paintClothOverHand, paintCuffBehindHand } from './arm.ts';
 
 /** Length of hand that goes into a glove, in millimetres, and a hand that is this far out of its cuff shows (m). */
 const IN_GLOVE_MM = 160;
 const SHOWS_M = 0;
+/** And one that is this far out has half its palm in the open (m). */
+const OUT_M = -0.09;
 
 /** A hand while gown and gloves are put on: bare, under the cloth of its sleeve, or on its way into a glove. */
 export function paintDressingHand(frame: Frame, side: Side): void {
@@ -27,12 +29,16 @@ export function paintDressingHand(frame: Frame, side: Side): void {
   const marks = { fingers: markOf(surfaces.fingers), palm: markOf(surfaces.palm), back: markOf(surfaces.back), cuff: markOf(surfaces.cuff) };
   const bare = arm.inM <= 0;
   const shows = bare || arm.toCuffM < SHOWS_M;
+  const inHand = pen.in([hand.c / 1000, hand.s / 1000, -hand.s / 1000, hand.c / 1000, hand.x, hand.y]);
+  // A bare hand that came out of its cuff: the cuff stays at the wrist.
+  const isOut = arm.toCuffM < OUT_M;
+  if (isOut) paintCuffBehindHand(inHand, -arm.toCuffM, marks.cuff);
   if (shows && arm.glove !== 'over') paintHand(inMm, { shape, skin: 'operator', cuffDeg: 0, active, marks, tool: item });
-  if (bare) return;
+  if (bare || isOut) return;
   const isLaid = arm.glove === 'laid';
   if (!shows && !isLaid) item();
   const cloth = { cloth: markOf(hand.surfaces.palm), knit: markOf(arm.glove === 'over' ? undefined : hand.surfaces.fingers) };
-  paintClothOverHand(pen.in([hand.c / 1000, hand.s / 1000, -hand.s / 1000, hand.c / 1000, hand.x, hand.y]), arm, cloth, active > 0.5 ? ACCENT : GOWN_LINE);
+  paintClothOverHand(inHand, arm, cloth, active > 0.5 ? ACCENT : GOWN_LINE);
   if (isLaid) item();
   if (arm.glove !== 'over') return;
   // The glove is over the end of the sleeve, its fingers still before the hand.

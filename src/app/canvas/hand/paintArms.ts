@@ -3,7 +3,7 @@ import type { ItemPicture } from '../../../core/room/picture.ts';
 import { isGowned } from '../art/operatorBody.ts';
 import { paintSleeve, type SleeveMarks } from '../art/sleeve.ts';
 import type { Frame } from '../frame.ts';
-import { paintBareArm, paintSleeveOnArm } from '../gown/arm.ts';
+import { paintBareArm, paintCuffBehindHand, paintSleeveOnArm } from '../gown/arm.ts';
 import { hangsOpen } from '../gown/hangingGown.ts';
 import { paintDressingHand } from '../gown/dressingHand.ts';
 import { ITEM_REACH_M, itemLookKey } from '../items/itemLook.ts';
@@ -65,13 +65,16 @@ export function paintHandWithThing(frame: Frame, side: Side): void {
   const { shape, place } = handFrame(frame, side);
   const held = picture.items.find((item) => item.heldBy === side && !item.gone);
   const wrist = applyTo(place, 0, 0);
+  const arm = picture.gown?.arms[side];
+  const turnedBack = arm !== undefined && arm.overlapM < picture.scenario.gown.knitM;
   const drawing: Omit<HandDrawing, 'tool'> = {
-    shape, skin: 'glove',
+    shape, skin: 'glove', turnedBack,
     cuffDeg: CUFF_STEP_DEG * Math.round(angleInHand(place, wrist[0] - hand.elbowX, wrist[1] - hand.elbowY) / CUFF_STEP_DEG),
     active: motion[side].active(frame.activeHand === side, nowMs),
     marks: { fingers: markOf(hand.surfaces.fingers), palm: markOf(hand.surfaces.palm), back: markOf(hand.surfaces.back), cuff: markOf(hand.surfaces.cuff) },
   };
-  const key = [motion[side].shapeKey(nowMs), drawing.cuffDeg, drawing.active, ...Object.values(drawing.marks), angleKey(hand.c, hand.s), frame.camera.pxPerM, thingKey(frame, held, hand)].join();
+  const key = [motion[side].shapeKey(nowMs), drawing.cuffDeg, drawing.active, turnedBack, ...Object.values(drawing.marks), angleKey(hand.c, hand.s), frame.camera.pxPerM, thingKey(frame, held, hand)].join();
+  if (turnedBack) paintCuffBehindHand(pen.in([hand.c / 1000, hand.s / 1000, -hand.s / 1000, hand.c / 1000, hand.x, hand.y]), arm.advanceM, drawing.marks.cuff);
   const at = applyTo(pen.map, hand.x, hand.y);
   const box = boxAround(pen, [...HAND_CORNERS.map(([x, y]) => applyTo(place, x, y)), ...reachOf(held)], 8);
   frame.cache.draw(pen, `${side} hand`, key, at, [box[0] - at[0], box[1] - at[1], box[2] - at[0], box[3] - at[1]], (own) =>

@@ -18,6 +18,8 @@ export type Skin = 'glove' | 'assistant' | 'operator';
 export interface HandDrawing {
   readonly shape: HandShape;
   readonly skin: Skin;
+  /** The cuff of its glove is turned back as it came out of the packet. */
+  readonly turnedBack?: boolean;
   /** Angle of the cuff against the hand, in degrees, as seen in the hand's own frame. */
   readonly cuffDeg: number;
   /** 0 to 1: how much of the outline of the active hand is seen. */
@@ -30,6 +32,7 @@ export interface HandDrawing {
 export const NO_MARKS: HandDrawing['marks'] = { fingers: 'sterile', palm: 'sterile', back: 'sterile', cuff: 'sterile' };
 
 const CUFF = parsePath('M2 -26C-10 -28 -22 -32 -32 -35C-44 -38 -54 -40 -68 -42C-72 -28 -72 28 -68 41C-54 40 -44 38 -32 35C-22 33 -10 29 2 27Z');
+const TURNED_BACK = parsePath('M4 -27C-8 -29.4 -22 -33 -30 -34.4C-33 -20 -33 20 -30 34C-22 32.6 -8 30 4 28Z');
 const CUFF_ROOT = parsePath('M14 -26C4 -25 -4 -25.4 -10 -26.6C-18 -29 -26 -31.6 -34 -34L-34 34C-26 32 -18 29.4 -10 27.2C-4 26 4 25.6 14 26Z');
 /** Fades out to both sides, so that no edge is seen where the cuff ends in the hand. */
 const CUFF_ROOT_SHADE: Shade = { stops: [[0, '#F4EEDF00'], [0.42, '#F4EEDF'], [0.72, '#F4EEDF'], [1, '#F4EEDF00']], axis: [-34, 0, 14, 0] };
@@ -75,19 +78,22 @@ class HandBody {
 
   private get silhouette(): PathData { return joinPaths([...Object.values(this.outlines), this.hand.shape.palm, WRIST]); }
 
+  private get cuff(): PathData { return this.hand.turnedBack ? TURNED_BACK : CUFF; }
+
   /** Accent with a white casing, so that it holds on cloth, skin and gown alike. */
   paintOutline(): void {
     const { accent } = this.pen.weights;
     for (const [line, weight] of [['#FFFFFF', accent + 4], [ACCENT, accent]] as const) {
-      if (this.gloved) this.cuffPen.path(CUFF, { line, weight, alpha: this.hand.active });
+      if (this.gloved) this.cuffPen.path(this.cuff, { line, weight, alpha: this.hand.active });
       this.pen.path(this.silhouette, { line, weight, alpha: this.hand.active });
     }
   }
 
   paintCuff(): void {
     this.pen.path(WRIST, this.style);
-    this.cuffPen.path(CUFF, { fill: CUFF_SHADE, line: GLOVE_LINE });
-    paintMark(this.cuffPen, CUFF, this.hand.marks.cuff);
+    this.cuffPen.path(this.cuff, { fill: CUFF_SHADE, line: GLOVE_LINE });
+    // What shows at the wrist under a turned-back cuff has its mark there.
+    if (!this.hand.turnedBack) paintMark(this.cuffPen, CUFF, this.hand.marks.cuff);
   }
 
   paintLayer(layer: FingerLayer): void {
@@ -137,7 +143,7 @@ class HandBody {
     this.pen.path(joinPaths(sharp), { line, weight: 'h', alpha: 0.62 });
     this.pen.path(joinPaths(soft), { line, weight: 'h', alpha: 0.32 });
     if (!this.gloved) return;
-    this.cuffPen.path('M-63 -41C-66 -30 -66 28 -63 40', { line, weight: 'd', alpha: 0.8 });
+    this.cuffPen.path(this.hand.turnedBack ? 'M-8 -29C-10 -14 -10 14 -8 29' : 'M-63 -41C-66 -30 -66 28 -63 40', { line, weight: 'd', alpha: 0.8 });
     this.cuffPen.path('M-50 -37C-44 -30 -40 -20 -38 -8M-54 33C-46 26 -42 18 -38 8M-26 -31C-20 -22 -18 -12 -20 -2M-28 32C-22 24 -18 16 -18 8', { line, weight: 'h', alpha: 0.5 });
     this.pen.path('M-2 -17C3 -9 3 9 -2 17M7 -19C10 -13 11 -6 10 1', { line, weight: 'h', alpha: 0.4 });
   }
