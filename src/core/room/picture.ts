@@ -60,8 +60,8 @@ export interface AssistantPicture {
 
 /** A strand as a line of nodes, inner or probe end first. `surfaces[i]` is the surface id of the stretch from node i to node i + 1. */
 export interface StrandPicture {
-  /** `pocket` is the opened sheath, from one edge of its mouth down to the closed end and up to the other; there only while it is open; `gown` one side of the open gown from shoulder to hem, likewise. */
-  readonly id: 'drape.right' | 'drape.left' | 'cord' | 'pocket' | 'gown.right' | 'gown.left';
+  /** `pocket` is the opened sheath, from one edge of its mouth down to the closed end and up to the other; there only while it is open; `gown` one side of the open gown from shoulder to hem, likewise, `sleeve` the empty part of its sleeve down to the cuff. */
+  readonly id: 'drape.right' | 'drape.left' | 'cord' | 'pocket' | 'gown.right' | 'gown.left' | 'sleeve.right' | 'sleeve.left';
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly surfaces: readonly string[];

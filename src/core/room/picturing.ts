@@ -1,6 +1,7 @@
 import { SIDES, type Side } from '../base/side.ts';
 import { armOf } from './driveHands.ts';
 import type { AssistantLook } from './assistant/assistantBody.ts';
+import { sleeveLeftM } from './gown/gownFacts.ts';
 import { gownPicture } from './gown/gownPicture.ts';
 import { HAND } from './handShape.ts';
 import type { HandState } from './handState.ts';
@@ -151,6 +152,7 @@ function strandPictures(scene: Scene, surfaces: Surfaces, before: RoomPicture | 
     one('cord', scene.cord, cord, before?.strands[2]),
     ...(scene.sheath && scene.cover.open ? [one('pocket', scene.sheath.pocket, surfaces.slots.pocket, known('pocket'))] : []),
     ...(gown && scene.dress!.hanging ? [one('gown.right', scene.gown!.edges.right, gown.edges.right, known('gown.right')), one('gown.left', scene.gown!.edges.left, gown.edges.left, known('gown.left'))] : []),
+    ...SIDES.filter((side) => gown && sleeveLeftM(scene, side) > 0).map((side) => one(`sleeve.${side}`, scene.gown!.sleeves[side], gown!.sleeves[side], known(`sleeve.${side}`))),
   ];
 }
 

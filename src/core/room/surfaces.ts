@@ -39,8 +39,8 @@ export interface Slots {
   /** First of the links of the opened sheath, and its open end on the cord; not there where no sheath is loaded. */
   readonly pocket: Slot;
   readonly end: Slot;
-  /** Links of the sides of the hanging gown, its hem, the table that it lay on, somebody who passes by; null where no gown is put on. */
-  readonly gown: { readonly edges: Readonly<Record<Side, Slot>>; readonly hem: Slot; readonly table: Slot; readonly tableSide: Slot; readonly person: Slot } | null;
+  /** Links of the sides of the hanging gown and of its empty sleeves, its hem, the table that it lay on, somebody who passes by; null where no gown is put on. */
+  readonly gown: { readonly edges: Readonly<Record<Side, Slot>>; readonly sleeves: Readonly<Record<Side, Slot>>; readonly hem: Slot; readonly table: Slot; readonly tableSide: Slot; readonly person: Slot } | null;
 }
 
 /** Surfaces of the film of the newest sheath: its outside over the probe, over each link of the cord and at its open end, and its inside. */
@@ -74,7 +74,7 @@ export function countSlots(scene: Scene): Slots {
     assistant: { right: { hand: one(), forearm: one() }, left: { hand: one(), forearm: one() } },
     pocket: scene.sheath ? many(links(scene.sheath.pocket)) : -1,
     end: scene.sheath ? one() : -1,
-    gown: scene.gown ? { edges: { right: many(links(scene.gown.edges.right)), left: many(links(scene.gown.edges.left)) }, hem: one(), table: one(), tableSide: one(), person: one() } : null,
+    gown: scene.gown ? { edges: { right: many(links(scene.gown.edges.right)), left: many(links(scene.gown.edges.left)) }, sleeves: { right: many(links(scene.gown.sleeves.right)), left: many(links(scene.gown.sleeves.left)) }, hem: one(), table: one(), tableSide: one(), person: one() } : null,
     get count() {
       return next;
     },

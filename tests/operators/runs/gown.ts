@@ -40,11 +40,18 @@ export const GOWN_RUNS: readonly BreakRun[] = [
   run('the gown falls open over its table and is drawn off it', ROOMY, (work) => work.lift().op.use('right', 0.1).wait(2).palmTo('right', work.x, 1.5), [
     {
       rule: 'sleeve-on-table-edge', surface: 'gown#1:hem', against: 'gownTable',
-      spread: ['0 gown#1:hem', '0 gown#1:left.edge{4..7}', '1 wrapper#1', '2 glove.right#1:palm', '2 glove.left#1:palm', '2 gown#1:right.edge{4..9}'],
+      spread: ['0 gown#1:hem', '0 gown#1:left.edge{4..7}', '1 wrapper#1', '2 glove.right#1:palm', '2 glove.left#1:palm', '2 gown#1:right.edge{4..9}', '2 gown#1:left.lowerSleeve', '2 gown#1:right.lowerSleeve'],
     },
+    { rule: 'sleeve-on-table-edge', surface: 'gown#1:left.knitCuff', against: 'gownTable', spread: ['0 gown#1:left.knitCuff', '0 gown#1:right.knitCuff'] },
+  ]),
+  run('an empty sleeve swings against the table', ROOMY, (work) => work.lift().fallOpen().takeShoulder().op.fingersTo('right', -1.63, 1.44, 0.15).wait(0.5), [
+    { rule: 'sleeve-on-table-edge', surface: 'gown#1:right.knitCuff', against: 'gownTable', spread: ['0 gown#1:right.knitCuff', '0 gown#1:right.lowerSleeve'] },
   ]),
   run('somebody walks into the hanging gown', PASSED_BY, (work) => work.lift().fallOpen().takeShoulder().slipIn().stretch(), [
-    { rule: 'sleeve-on-person', surface: 'gown#1:left.edge9', against: 'person', spread: ['0 gown#1:left.edge{1..9}', '0 gown#1:hem', '0 gown#1:left.lowerSleeve'] },
+    {
+      rule: 'sleeve-on-person', surface: 'gown#1:left.knitCuff', against: 'person',
+      spread: ['0 gown#1:left.knitCuff', '0 gown#1:left.edge{1..9}', '0 gown#1:hem', '0 gown#1:left.lowerSleeve', '0 gown#1:left.upperSleeve'],
+    },
   ]),
   run('sleeves that are too short, and only one hand holds its cuff while the gown is drawn up', SHORT_SLEEVES, (work) => work.leftFingersOut(), [alone('finger-past-cuff', 'gown#1:left.knitCuff', 'skin.left:hand')]),
   run('the ties are asked for before the arms are in', ROOMY, (work) => work.lift().fallOpen().takeShoulder().op.send({ type: 'ask', request: 'tieBack' }).wait(8), [

@@ -15,8 +15,8 @@ const HAND_CM = 18;
 const FORE_CM = 27;
 const UPPER_CM = 33;
 const KNIT_CM = 6;
-/** Cloth beyond the fingertips is drawn no longer than this. */
-const HANGS_CM = 7;
+/** More cloth than this beyond the fingertips hangs limp (m). */
+const FOLD_M = 0.06;
 const SCRUB_SLEEVE = down('#9DB7B4', '#7E9C99');
 
 /** Points of an arm from the fingertips to the shoulder, in centimetres of the room. */
@@ -66,13 +66,15 @@ export function paintSleeveOnArm(pen: Pen, hand: HandPicture, arm: ArmDressPictu
  * from the middle of the palm, the fingers along +x.
  */
 export function paintClothOverHand(mm: Pen, arm: ArmDressPicture, marks: { readonly cloth: SurfaceMark; readonly knit: SurfaceMark }, line: string): void {
-  const end = 85 + Math.min(HANGS_CM * 10, Math.max(-85, arm.toCuffM * 1000)) - arm.advanceM * 1000;
-  const knit = end - KNIT_CM * 10;
+  // What is more than a fold hangs from the fingertips and is drawn by itself.
+  const hangs = arm.toCuffM > FOLD_M;
+  const end = 85 + (hangs ? 6 : Math.max(-85, arm.toCuffM * 1000)) - arm.advanceM * 1000;
+  const knit = hangs ? end : end - KNIT_CM * 10;
   const cloth = limb([[-98, 0, 40], [Math.min(-20, knit - 10), 0, 46], [Math.max(-60, knit), 0, 40]], 3, true);
   mm.path(cloth, { fill: CLOTH_SHADE, line });
   mm.path(`M-80 22C-60 10 -40 4 -30 -14M-40 34C-20 24 -8 8 ${Math.max(-40, knit - 14)} -4`, { line: GOWN_LINE, weight: 'h', alpha: 0.6 });
   paintMark(mm, cloth, marks.cloth);
-  paintKnit(mm, knit, end, arm.toCuffM > 0.01 && arm.advanceM === 0 ? 30 : 32, marks.knit);
+  if (!hangs) paintKnit(mm, knit, end, arm.toCuffM > 0.01 && arm.advanceM === 0 ? 30 : 32, marks.knit);
 }
 
 /** The knit cuff behind a hand that went through it by `pastM` (m); millimetres as above. */

@@ -4,8 +4,9 @@ import { handFrame } from '../hand/handFrame.ts';
 import { paintHand } from '../hand/paintHand.ts';
 import { paintItem } from '../items/paintItem.ts';
 import { ACCENT, GOWN_LINE } from '../palette.ts';
-import { shift } from '../pen/affine.ts';
+import { scaling, shift } from '../pen/affine.ts';
 import { paintClothOverHand, paintCuffBehindHand } from './arm.ts';
+import { paintLimpSleeve } from './limpSleeve.ts';
 
 /** Length of hand that goes into a glove, in millimetres, and a hand that is this far out of its cuff shows (m). */
 const IN_GLOVE_MM = 160;
@@ -38,6 +39,7 @@ export function paintDressingHand(frame: Frame, side: Side): void {
   const isLaid = arm.glove === 'laid';
   if (!shows && !isLaid) item();
   const cloth = { cloth: markOf(hand.surfaces.palm), knit: markOf(arm.glove === 'over' ? undefined : hand.surfaces.fingers) };
+  paintLimpSleeve(pen.in(scaling(0.01)), picture, side, markOf);
   paintClothOverHand(inHand, arm, cloth, active > 0.5 ? ACCENT : GOWN_LINE);
   if (isLaid) item();
   if (arm.glove !== 'over') return;

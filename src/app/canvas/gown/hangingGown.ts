@@ -3,17 +3,15 @@ import type { RoomPicture, StrandPicture, SurfaceMark } from '../../../core/room
 import type { Frame } from '../frame.ts';
 import { GOWN_LINE } from '../palette.ts';
 import { scaling } from '../pen/affine.ts';
-import { polygon, polyline, ribbon, smooth, type Point } from '../pen/curves.ts';
+import { polygon, ribbon, smooth, type Point } from '../pen/curves.ts';
 import { paintMark, paintPattern } from '../pen/hatch.ts';
-import { joinPaths } from '../pen/pathData.ts';
 import { paintBareArm } from './arm.ts';
-import { CLOTH_SHADE, INSIDE, KNIT, KNIT_LINE } from './colours.ts';
+import { CLOTH_SHADE, INSIDE } from './colours.ts';
+import { paintLimpSleeve } from './limpSleeve.ts';
 
 /** Nodes from the shoulder on within which the inside shows at the neck. */
 const INSIDE_NODES = 5;
-/** A sleeve that hangs empty, with its knit cuff, and depth and width of the band round the neck, in centimetres. */
-const SLEEVE_CM = 54;
-const KNIT_CM = 6;
+/** Depth and width of the band round the neck, in centimetres. */
 const NECK_DEEP_CM = 8;
 const NECK_BAND_CM = 2;
 
@@ -31,7 +29,7 @@ export function paintHangingGown({ picture, pen, markOf }: Frame): void {
   const sleeved = SIDES.filter((side) => picture.gown!.arms[side].inM > 0);
   // An arm goes through from behind: its front lies over the upper arm, its sleeve over the rest.
   for (const side of sleeved) paintBareArm(pen, picture.hands[side], side, markOf);
-  if (sleeved.length === 0) for (const [top, next, sign] of [[r[0]!, r[8]!, -1], [l[0]!, l[8]!, 1]] as const) paintLimpSleeve(cm, top, next, sign);
+  for (const side of SIDES) if (!sleeved.includes(side)) paintLimpSleeve(cm, picture, side, markOf);
   const [a, b] = [r[0]!, l[0]!];
   const neck = scoop(a, b, neckDepth(a, b));
   const body = polygon([...r, ...[...l].reverse(), ...neck.slice(1, -1).reverse()]);
@@ -85,17 +83,4 @@ function paintNeck(cm: Frame['pen'], r: readonly Point[], l: readonly Point[], m
   const [w, v] = [r[14]!, l[14]!];
   cm.path(`M${w[0]} ${w[1]}L${v[0]} ${v[1]}`, { line: '#B1C8D5', weight: 4 });
   cm.path(`M${w[0]} ${w[1] + 0.8}L${v[0]} ${v[1] + 0.8}M${w[0]} ${w[1] - 0.8}L${v[0]} ${v[1] - 0.8}`, { line: GOWN_LINE, weight: 'h' });
-}
-
-/** A sleeve that hangs empty from its shoulder, beside the body of the gown and as far aside as that swings. */
-function paintLimpSleeve(cm: Frame['pen'], [x, y]: Point, [nx]: Point, out: number): void {
-  const swing = (nx - x) * 0.5;
-  const at = (beside: number, below: number): Point => [x + out * beside + swing * (below / SLEEVE_CM), y - below];
-  const end = SLEEVE_CM - KNIT_CM;
-  const sleeve = smooth([at(-3, 0.5), at(4, 1), at(10, 6), at(13, 16), at(12.6, end * 0.7), at(11.4, end), at(4.4, end), at(2.6, end * 0.6), at(-3, 24)], true);
-  cm.path(sleeve, { fill: CLOTH_SHADE, line: GOWN_LINE });
-  cm.path(joinPaths([smooth([at(10, 7), at(8.4, 18), at(9, end - 4)]), smooth([at(5, 12), at(6.4, 24), at(6, end - 7)])]), { line: GOWN_LINE, weight: 'h', alpha: 0.6 });
-  const cuff = polygon([at(11.2, end - 0.6), at(10.2, SLEEVE_CM), at(5.6, SLEEVE_CM), at(4.6, end - 0.6)]);
-  cm.path(cuff, { fill: KNIT, line: KNIT_LINE });
-  for (const share of [0.25, 0.5, 0.75]) cm.path(polyline([at(4.6 + 6.6 * share, end), at(5.6 + 4.6 * share, SLEEVE_CM - 0.4)]), { line: KNIT_LINE, weight: 'h', alpha: 0.8 });
 }

@@ -6,17 +6,21 @@ import type { Scene } from '../scene.ts';
 import type { Surfaces } from '../surfaces.ts';
 import { alongArm } from './alongArm.ts';
 import { GownCloth } from './GownCloth.ts';
-import { SLIPPED_IN_M } from './gownFacts.ts';
+import { SLEEVE_LINKS, SLIPPED_IN_M } from './gownFacts.ts';
 import type { GownHost } from './host.ts';
+import { LimpSleeves } from './LimpSleeves.ts';
 
 /** How far apart a hand that holds both shoulders of the gown spreads them (m). */
 const SPREAD_M = 0.1;
 /** The other shoulder stays this far beyond the arm that is in (m). */
 const BESIDE_ARM_M = 0.12;
+/** An empty sleeve hangs this far beside its shoulder (m). */
+const SLEEVE_OUT_M = 0.06;
 
 /** The open gown between hands and arms: who holds which shoulder, and how hands slip into its sleeves. */
 export class HeldGown {
   readonly cloth: GownCloth;
+  readonly sleeves: LimpSleeves;
   /** Hands at the two shoulders of the open gown. */
   private holders: Record<Side, Side | null> = { left: null, right: null };
   /** Nobody holds it any more. */
@@ -28,6 +32,7 @@ export class HeldGown {
     private readonly host: GownHost,
   ) {
     this.cloth = new GownCloth(scene);
+    this.sleeves = new LimpSleeves(scene);
   }
 
   /** A shoulder of the open gown that this hand could take. */
@@ -55,30 +60,37 @@ export class HeldGown {
       if (hand.hold?.kind === 'thing' && hand.hold.thing === this.scene.gown!.packet) this.fallOpen(side, hand);
       else if (hand.hold?.kind === 'gown') this.slipIn(side, hand);
     }
-    if (this.cloth.isOpen) for (const side of SIDES) this.lead(side);
+    if (!this.cloth.isOpen) return;
+    for (const side of SIDES) {
+      this.lead(side);
+      this.leadSleeve(side);
+    }
   }
 
   /** Takes the cloth out of the room: it is tied, or a new one lies there. */
   putAway(): void {
     this.cloth.putAway();
+    for (const side of SIDES) this.sleeves.putAway(side);
     this.forget();
   }
 
   /** A new gown lies folded. */
   startOver(): void {
     if (this.cloth.isOpen) this.cloth.putAway();
+    for (const side of SIDES) this.sleeves.putAway(side);
     this.holders = { left: null, right: null };
     this.dropped = false;
     this.forget();
   }
 
   save(): unknown {
-    return { cloth: this.cloth.save(), holders: { ...this.holders }, dropped: this.dropped };
+    return { cloth: this.cloth.save(), sleeves: this.sleeves.save(), holders: { ...this.holders }, dropped: this.dropped };
   }
 
   restore(saved: unknown): void {
-    const s = saved as { cloth: unknown; holders: Record<Side, Side | null>; dropped: boolean };
+    const s = saved as { cloth: unknown; sleeves: unknown; holders: Record<Side, Side | null>; dropped: boolean };
     this.cloth.restore(s.cloth);
+    this.sleeves.restore(s.sleeves);
     this.holders = { ...s.holders };
     this.dropped = s.dropped;
   }
@@ -131,8 +143,22 @@ export class HeldGown {
     }
   }
 
+  /** What is empty of a sleeve hangs from its shoulder, or from the fingertips that are in it; a gown that fell lies on it. */
+  private leadSleeve(side: Side): void {
+    const { scene, sleeves, cloth } = this;
+    const [x, y] = cloth.shoulder(side);
+    const from = scene.dress!.arms[side].inM > 0 ? fingertips(scene, side) : ([x + signOf(side) * SLEEVE_OUT_M, y] as const);
+    if (this.dropped ? sleeves.putAway(side) : sleeves.lead(side, from)) this.forgetSleeve(side);
+  }
+
+  private forgetSleeve(side: Side): void {
+    const first = this.surfaces.slots.gown!.sleeves[side];
+    for (let k = 0; k < SLEEVE_LINKS; k++) this.host.moved(first + k);
+  }
+
   /** The cloth is somewhere else at once. */
   private forget(): void {
+    for (const side of SIDES) this.forgetSleeve(side);
     const { edges, hem } = this.surfaces.slots.gown!;
     this.host.moved(hem);
     for (const side of SIDES) for (let k = 0; k < this.scene.world.strandSize(this.scene.gown!.edges[side]) - 1; k++) this.host.moved(edges[side] + k);

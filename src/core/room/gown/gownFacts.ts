@@ -1,8 +1,14 @@
+import type { Side } from '../../base/side.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { HAND } from '../handShape.ts';
+import type { Scene } from '../scene.ts';
 
 /** Links of each side of the hanging gown, from shoulder to hem. */
 export const GOWN_LINKS = 38;
+/** Links of the empty part of a sleeve, however long that is. */
+export const SLEEVE_LINKS = 10;
+/** Less than this beyond the fingertips is a fold of the cuff over the hand and does not hang (m). */
+const FOLD_M = 0.06;
 /** Links at the top that are the inside of neck and shoulder. */
 export const INSIDE_LINKS = 4;
 /** Half of the neck of the folded gown, by which it may be taken, to either side of its middle (m); common practice. */
@@ -33,6 +39,12 @@ export const armLengthM = ({ operator }: Scenario): number => HAND_ALONG_M + ope
 
 /** How much of the arm is in the sleeve once the gown sits on the shoulder (m). */
 export const onShoulderM = (scenario: Scenario): number => armLengthM(scenario) - ARMHOLE_M;
+
+/** Length of sleeve that no arm is in and that hangs (m): from the shoulder of the open gown, or beyond the fingertips. */
+export function sleeveLeftM({ dress, scenario }: Scene, side: Side): number {
+  const left = scenario.gown.sleeveM - dress!.arms[side].inM;
+  return dress!.hanging && left > FOLD_M ? left : 0;
+}
 
 /** Strain of a glove of that size over the operator's palm: 0.1 is stretched by a tenth, negative is loose. */
 export const gloveStrain = (size: number, palmGirthM: number): number => palmGirthM / (size * INCH_M) - 1;

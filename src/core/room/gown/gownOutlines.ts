@@ -1,6 +1,7 @@
 import { SIDES } from '../../base/side.ts';
 import type { Scene } from '../scene.ts';
 import type { Slot, Slots } from '../surfaces.ts';
+import { SLEEVE_LINKS, sleeveLeftM } from './gownFacts.ts';
 
 /** Half thickness of the hanging cloth, and the size of somebody who passes by (m). */
 const CLOTH_R = 0.002;
@@ -29,6 +30,9 @@ export function gownOutlines(scene: Scene, slots: NonNullable<Slots['gown']>, pu
     for (let k = 0, links = world.strandSize(gown!.edges[side]) - 1; k < links; k++) {
       put(slots.edges[side] + k, 'gownCloth', 0, world.x[start + k]!, world.y[start + k]!, world.x[start + k + 1]!, world.y[start + k + 1]!, CLOTH_R);
     }
+    if (sleeveLeftM(scene, side) <= 0) continue;
+    const top = world.strandStart(gown!.sleeves[side]);
+    for (let k = 0; k < SLEEVE_LINKS; k++) put(slots.sleeves[side] + k, 'gownCloth', 0, world.x[top + k]!, world.y[top + k]!, world.x[top + k + 1]!, world.y[top + k + 1]!, CLOTH_R);
   }
   const end = (side: 'left' | 'right'): number => world.strandStart(gown!.edges[side]) + world.strandSize(gown!.edges[side]) - 1;
   put(slots.hem, 'gownCloth', 0, world.x[end('right')]!, world.y[end('right')]!, world.x[end('left')]!, world.y[end('left')]!, CLOTH_R);

@@ -2,8 +2,9 @@ import { SIDES, type Side } from '../../base/side.ts';
 import type { World } from '../../physics/world.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { THING_SHAPES, thingCorners, type ThingKind } from '../itemShapes.ts';
-import { GOWN_LINKS } from './gownFacts.ts';
+import { GOWN_LINKS, SLEEVE_LINKS } from './gownFacts.ts';
 import { GownCloth } from './GownCloth.ts';
+import { LimpSleeves } from './LimpSleeves.ts';
 
 /** Groups of the solver: cloth meets what a drape meets of the bed, a thing what an item meets. */
 const BED = 1;
@@ -13,6 +14,8 @@ const FIXTURE = 2;
 const CLOTH_STIFFNESS_N = 2000;
 /** Air slows cloth that falls flat more than a cord (1/s); common practice. */
 const CLOTH_DRAG = 3;
+/** A sleeve weighs as its cloth does: about 0.5 m round, 50 g/m² (kg/m). */
+const SLEEVE_KG_PER_M = 0.025;
 /** Where gown and gloves lie on their table, from its middle (m): beside each other in depth, the cuff of each glove on the side of the hand that takes it. */
 const PACKET_AT_M = 0.07;
 const GLOVES_AT_M = 0.03;
@@ -30,6 +33,8 @@ interface GownThing {
 /** Parts of the scene that are there where a gown is put on: the sides of the open gown as strands, and things by their place in the list. */
 export interface GownParts {
   readonly edges: Readonly<Record<Side, number>>;
+  /** The empty part of each sleeve. */
+  readonly sleeves: Readonly<Record<Side, number>>;
   readonly packet: number;
   readonly gloves: Readonly<Record<Side, number>>;
   readonly card: number;
@@ -66,11 +71,16 @@ export function addGown(world: World, scenario: Scenario, first: number): GownPa
       points: GownCloth.away(side, lengthM), massPerM: massKg / 2 / lengthM, radius: 0.002, stiffnessN: CLOTH_STIFFNESS_N, bendingNm2: 0, friction: 0.3, airDragPerS: CLOTH_DRAG,
       linkM: lengthM / GOWN_LINKS, selfCollide: false, collides: CLOTH, collidesWith: BED,
     });
-  return { edges: { right: edge('right'), left: edge('left') }, packet: first, gloves: { right: first + 1, left: first + 2 }, card: first + 3, things, laid };
+  const sleeve = (side: Side): number =>
+    world.addStrand({
+      points: LimpSleeves.away(side, scenario.gown.sleeveM), massPerM: SLEEVE_KG_PER_M, radius: 0.002, stiffnessN: CLOTH_STIFFNESS_N, bendingNm2: 0, friction: 0.3, airDragPerS: CLOTH_DRAG,
+      linkM: scenario.gown.sleeveM / SLEEVE_LINKS, selfCollide: false, collides: CLOTH, collidesWith: BED,
+    });
+  return { edges: { right: edge('right'), left: edge('left') }, sleeves: { right: sleeve('right'), left: sleeve('left') }, packet: first, gloves: { right: first + 1, left: first + 2 }, card: first + 3, things, laid };
 }
 
 /** The cloth waits folded, the card until the back is tied; `lies` says whether gown and gloves lie on their table, else they are on. After the world is built. */
 export function pinGown(world: World, gown: GownParts, lies: boolean): void {
-  for (const side of SIDES) for (let k = 0; k < world.strandSize(gown.edges[side]); k++) world.pinNode(world.strandStart(gown.edges[side]) + k);
+  for (const strand of SIDES.flatMap((side) => [gown.edges[side], gown.sleeves[side]])) for (let k = 0; k < world.strandSize(strand); k++) world.pinNode(world.strandStart(strand) + k);
   for (const { kind, body } of gown.things) if (!lies || kind === 'tieCard') world.setBodyEnabled(body, false);
 }

@@ -3,10 +3,12 @@ import { HAND_PARTS, type HandPart } from '../handShape.ts';
 import type { Scene } from '../scene.ts';
 import type { Slot, Surfaces } from '../surfaces.ts';
 import { isGloved, isOut, type Dress } from './dress.ts';
-import { GOWN_LINKS, HAND_ALONG_M, INSIDE_LINKS } from './gownFacts.ts';
+import { GOWN_LINKS, HAND_ALONG_M, INSIDE_LINKS, SLEEVE_LINKS, sleeveLeftM } from './gownFacts.ts';
 
 /** Links of a hanging side that are one surface. */
 const LINKS_TOGETHER = 4;
+/** Of a sleeve the part at the armhole that is not kept sterile, half of the upper arm (m). */
+const OUTER_M = 0.16;
 
 /** Surfaces of the newest gown, by id. */
 interface GownIds {
@@ -122,7 +124,7 @@ export class GownSurfaces {
 
   /** The surface that belongs on each slot of hands and arms. */
   private wanted(dress: Dress): (readonly [Slot, string])[] {
-    return SIDES.flatMap((side) => [...this.onHand(side, dress), ...this.onArm(side, dress)]);
+    return SIDES.flatMap((side) => [...this.onHand(side, dress), ...this.onArm(side, dress), ...this.onSleeve(side)]);
   }
 
   private onHand(side: Side, dress: Dress): (readonly [Slot, string])[] {
@@ -141,6 +143,16 @@ export class GownSurfaces {
     if (past > -knitM) covered[0] = [slots.fingers, past > 0 ? ids.skin[side].hand : ids.gown.knit[side]];
     if (!isOut(arm, sleeveM)) return covered;
     return HAND_PARTS.map((part) => [slots[part], part === 'cuff' ? ids.gown.knit[side] : ids.skin[side].hand] as const);
+  }
+
+  /** The empty part of a sleeve, by how far each link of it is from its end. */
+  private onSleeve(side: Side): (readonly [Slot, string])[] {
+    const { ids, scene } = this;
+    const { knitM, sleeveM } = scene.scenario.gown;
+    const link = (sleeveLeftM(scene, side) || sleeveM) / SLEEVE_LINKS;
+    const { knit, lower, upper, outer } = ids.gown;
+    const partAt = (fromEndM: number): string => (fromEndM < knitM ? knit : fromEndM < scene.scenario.operator.forearmM ? lower : fromEndM < sleeveM - OUTER_M ? upper : outer)[side];
+    return Array.from({ length: SLEEVE_LINKS }, (_, k) => [this.surfaces.slots.gown!.sleeves[side] + k, partAt((SLEEVE_LINKS - k - 0.5) * link)] as const);
   }
 
   private onArm(side: Side, dress: Dress): (readonly [Slot, string])[] {
