@@ -93,6 +93,31 @@ describe('The hint', () => {
   });
 });
 
+describe('A glove that came off in the middle of the work', () => {
+  const off: Partial<Seen> = { gloves: { left: 'on', right: 'lying' }, toCuffM: { left: 0.05, right: -0.16 }, isOut: { left: false, right: true } };
+  const worked = (): Shown => gloved().for(0.1, { card: 'tied' });
+
+  it('is put on by the open method, which the hint tells hold by hold', () => {
+    const work = worked().for(0.1, off);
+    expect(work.hint).toBe('Take the new right glove with the gloved left hand, under its turned-back cuff.');
+    expect(work.for(0.1, { gloves: { left: 'on', right: 'taken' } }).hint).toContain('slip the bare right hand in from above');
+    expect(work.for(0.1, { gloves: { left: 'on', right: 'entered' } }).hint).toContain('on into the glove');
+    expect(work.for(0.1, { ...on(true, true), isOut: { left: false, right: false }, cuffShows: { left: false, right: true } }).hint).toContain('Draw the cuff of the right glove');
+    expect(work.for(0.1, { cuffShows: { left: false, right: false } }).done).toContain('secondGlove');
+  });
+
+  it('is taken by its inside as long as both hands are bare, the bare hand first that is farther along', () => {
+    const both = worked().for(0.1, { ...on(false, false), toCuffM: { left: -0.16, right: -0.16 }, isOut: { left: true, right: true } });
+    expect(both.hint).toBe('Take the right glove with the left hand by its turned-back cuff, which is its inside.');
+    expect(both.for(0.1, { gloves: { left: 'taken', right: 'lying' } }).hint).toContain('slip the bare left hand in');
+  });
+
+  it('does not count as on again while its cuff is turned back', () => {
+    const bare = { ...on(true, true), cuffShows: { left: false, right: true } };
+    expect(worked().for(0.1, off).for(0.1, bare).done).not.toContain('secondGlove');
+  });
+});
+
 it('A snapshot goes on to the same', () => {
   const first = gloved();
   const second = new GownProcedure(ROOMY);

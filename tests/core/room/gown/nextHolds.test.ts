@@ -57,6 +57,23 @@ describe('The next hold of gowning', () => {
     expect(op.told).toEqual([]);
   });
 
+  it('leads a bare hand into the glove that hangs for it, and to the cuff that is still to be drawn over', () => {
+    const op = new ComparedOperator(freshRun(ROOMY));
+    const work = new GownWork(op);
+    work.dressed().changeGlove('right');
+    expect(op.told.map(({ hold }) => [hold.act, hold.place, hold.hand])).toEqual([['grip', 'gloveCuff', 'left']]);
+    work.hangGlove('right');
+    expect(op.told.map(({ hold }) => [hold.act, hold.place, hold.hand])).toEqual([['push', 'gloveMouth', 'right']]);
+    // Nothing but the way that is told.
+    const { at, to } = op.told[0]!;
+    op.turn('right', -90).fingersTo('right', at[0], at[1] + 0.08).fingersTo('right', ...to!, 0.2).release('left');
+    expect(work.gown.dress.arms.right.glove).toBe('on');
+    expect(op.told.map(({ hold }) => [hold.act, hold.place, hold.hand])).toEqual([['draw', 'gloveEdge', 'left']]);
+    work.coverCuff('right').waitTogether(op.run.scenario.tasks.waitS + 1);
+    expect(op.told.map(({ hold }) => hold.thing)).toEqual(['sheathRoll']);
+    expect(op.run.result().breaks).toEqual([]);
+  });
+
   it('is the cuff again while a glove is drawn over too short', () => {
     const op = new ComparedOperator(freshRun(ROOMY));
     const work = new GownWork(op);
