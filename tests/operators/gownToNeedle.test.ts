@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { scoreRun } from '../../src/core/scoring/scoreRun.ts';
 import { chainRows, reachWords } from '../../src/app/report/reportFacts.ts';
+import { scoreRun } from '../../src/core/scoring/scoreRun.ts';
+import { alone } from '../support/breakRun.ts';
 import { expectBreaks } from '../support/expectBreaks.ts';
 import { ROOMY } from '../support/gownRooms.ts';
 import { GownToNeedle } from '../support/gownToNeedle.ts';
@@ -59,5 +60,19 @@ describe('From the gown to the needle in one run', () => {
     ]);
     expect(reachWords(result.breaks[0]!)).toBe('it reached the site');
     expect(scoreRun(result, ROOMY).reasons.find(({ id }) => id === 'usedUnsterile')!.holds).toBe(false);
+  }, PATIENCE_MS);
+
+  it('a knit cuff that a short glove left bare stays so at the bed, and spoils nothing while it touches nothing', () => {
+    const { run, result } = runOperator((op) => {
+      const work = new GownToNeedle(op);
+      work.gown.gowned().fetchGlove('right').lay('right').draw('right', 0.045).push('right').glove('left').card().waitTogether(ROOMY.tasks.waitS + 1);
+      work.toBed().loading.fetch().open();
+    }, ROOMY);
+    expectBreaks(result, [alone('cuff-shows', 'gown#1:right.knitCuff', null)]);
+    const { slots, upper } = run.room.surfaces;
+    expect([upper[slots.hand.right.cuff], upper[slots.hand.left.cuff]]).toEqual(['gown#1:right.knitCuff', 'glove.left#1:cuff']);
+    expect(run.ledger.stateOf('gown#1:right.knitCuff')).toBe('unsterile');
+    // The second glove is not on as long as a cuff shows, and the hint goes on saying so.
+    expect([run.progress.current, run.progress.hint]).toEqual(['secondGlove', 'Draw the cuff of the right glove over the whole knit cuff: grip its edge with the left hand.']);
   }, PATIENCE_MS);
 });
