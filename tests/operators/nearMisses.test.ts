@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Side } from '../../src/core/base/side.ts';
 import type { Operator, Watched } from '../support/operator.ts';
-import { ABOVE_WAIST, HIGH_OUTLET, POLE_ASIDE, SHORT_OPERATOR } from '../support/rooms.ts';
+import { ABOVE_WAIST, EDGE_GAUZE, HIGH_OUTLET, POLE_ASIDE, SHORT_OPERATOR } from '../support/rooms.ts';
 import { runOperator, type OperatorRun, type ShippedRoom } from '../support/runOperator.ts';
 import type { Scenario } from '../../src/core/scenario/schema.ts';
 
@@ -85,6 +85,22 @@ describe('Near, and nothing broken', () => {
       op.approach('right', 0, -1, () => op.near.overLevel('right'), NEAR.aim).wait(0.3).palmTo('right', -0.27, 1.27);
       return watched;
     }, ABOVE_WAIST);
+  });
+
+  it('a palm beside the kit table and under the waist, its fingers on a thing near the edge', () => {
+    const { op, result } = runOperator((by) => {
+      by.palmTo('right', -0.4, 1.45).palmTo('right', -1, 1.38).turn('right', -30).take('right', 'gauze');
+      const { x, y } = by.hand('right');
+      expect([x < by.run.room.scene.layout.kitTable.left, y < by.run.scenario.operator.waistM]).toEqual([true, true]);
+      by.palmTo('right', -1, 1.38);
+    }, EDGE_GAUZE);
+    expect(op.holds('right')).toBe('gauze');
+    expect(result.breaks).toEqual([]);
+  });
+
+  it('but a palm farther out at that height is too low', () => {
+    const { result } = runOperator((op) => op.palmTo('right', -0.4, 1.45).palmTo('right', -1, 1.45).palmTo('right', -1.41, 1.38).palmTo('right', -1.41, 1).palmTo('right', -1.41, 1.38), EDGE_GAUZE);
+    expect(result.breaks.map(({ rule, surface }) => [rule, surface])).toEqual([['hand-below-field', 'glove.right#1:fingers']]);
   });
 
   it('a hand raised as high as it can still be seen', () => {

@@ -46,13 +46,7 @@ describe('Loading the probe without a break', () => {
   it('and straight on into the field: gel, view, park, anaesthetic, needle', () => {
     const { result } = runOperator((op) => {
       new Loading(op).all();
-      const site = op.site();
-      const over = op.run.room.scene.layout.crest.right.y + 0.13;
-      op.palmTo('left', 0.3, 1.35).palmTo('right', -0.3, over).palmTo('right', -0.75, over).turn('right', -30).take('right', 'gelTwo');
-      op.palmTo('right', -0.75, over).turn('right', 10).palmTo('right', -0.35, over).turn('right', -40);
-      op.endTo('right', site.x - 0.05, site.y + 0.16).endTo('right', site.x, site.y + 0.04, 0.1).use('right', 1).endTo('right', site.x - 0.1, site.y + 0.16);
-      op.palmTo('right', -0.3, 1.36).endTo('right', -0.3, 1.1).endTo('right', -0.3, 1.02, 0.1).release('right').palmTo('right', -0.3, 1.36);
-      new WholeProcedure(op).view().park().anaesthetic().ready();
+      new WholeProcedure(op).gelFromTable('gelTwo').view().park().anaesthetic().ready();
     }, LOAD_AND_WORK);
     expect(result.breaks).toEqual([]);
     inOrder(result, [...SHEATH, 'gel', 'view', 'park', 'anaesthetic', 'ready']);

@@ -24,12 +24,17 @@ export class GownToNeedle {
     return this;
   }
 
-  /** The probe into its sheath; the empty packet goes into the bin before the assistant comes. */
-  load(): this {
+  /** The probe into its sheath, until its cord is covered; the empty packet goes into the bin before the assistant comes. */
+  sheathe(): this {
     const { loading } = this;
     loading.fetch().open().aside().squeeze();
     this.intoBin();
-    loading.bring().under().lower().takeProbe().letGo().drawUp().tail().bands().layDown(...ON_THE_SLOPE);
+    loading.bring().under().lower().takeProbe().letGo().drawUp().tail();
+    return this;
+  }
+
+  layDown(): this {
+    this.loading.layDown(...ON_THE_SLOPE);
     return this;
   }
 
@@ -41,7 +46,9 @@ export class GownToNeedle {
 
   all(): this {
     this.gown.all();
-    return this.toBed().load().field();
+    this.toBed().sheathe();
+    this.loading.bands();
+    return this.layDown().field();
   }
 
   /** Drops what the left hand holds into the bin on that side. */

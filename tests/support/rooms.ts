@@ -74,3 +74,13 @@ export const ANY_GEL: Scenario = shippedScenario('sheath-short', (source) => {
 export const LOAD_AND_WORK: Scenario = shippedScenario('sheath-short', (source) => {
   source['followedBy'] = ['field'];
 });
+
+/** The quiet room with its gauze as near to the outer edge of the kit table as a file may have it. */
+export const EDGE_GAUZE: Scenario = shippedScenario('quiet-room', (source) => {
+  source['items'] = [
+    { id: 'gel', kind: 'gelPacket', xM: -0.31, rubbish: true },
+    { id: 'anaesthetic', kind: 'syringe', xM: -1.02 },
+    { id: 'needle', kind: 'needleSyringe', xM: -0.86 },
+    { id: 'gauze', kind: 'gauze', xM: -1.19, rubbish: true },
+  ];
+});

@@ -16,7 +16,7 @@ export class WholeProcedure {
   private readonly out: number;
   private readonly over: number;
 
-  constructor(private readonly op: Operator) {
+  constructor(readonly op: Operator) {
     this.table = op.thing('needle').x < 0 ? 'right' : 'left';
     this.probe = otherSide(this.table);
     this.out = signOf(this.table);

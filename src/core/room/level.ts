@@ -4,12 +4,12 @@ import { isOverBed, skinHeight } from './layout.ts';
 import { SIDES } from '../base/side.ts';
 import { hasGownTable } from '../scenario/station.ts';
 
-/** A palm this far beside the gown table still has its fingers over it (m). */
+/** A palm this far beside a table still has its fingers over it (m). */
 const ON_TO_TABLE_M = 0.13;
 
 /**
  * Level that hands must stay above at x, in metres: over the field the drape under the hand, which sags between patient and rail;
- * over the kit table its top; beside them the operator's waist. Where a sheet lies in folds the lowest fold counts.
+ * over a table and right beside it its top; elsewhere the operator's waist. Where a sheet lies in folds the lowest fold counts.
  */
 export function levelAt(scene: Scene, humpX: number, x: number): number {
   const beside = levelBeside(scene, x);
@@ -33,9 +33,14 @@ export function levelsAt(scene: Scene, humpX: number, xs: Float64Array): Float64
 
 /** Level where no sheet decides: over the table, beside the bed, or anywhere if the policy asks for the waist; else null. */
 function levelBeside({ layout, scenario }: Scene, x: number): number | null {
-  if (x > layout.kitTable.left && x < layout.kitTable.right) return layout.kitTable.top;
-  if (hasGownTable(scenario) && Math.abs(x - scenario.gown.table.xM) < scenario.gown.table.widthM / 2 + ON_TO_TABLE_M) return Math.min(scenario.gown.table.topM, scenario.operator.waistM);
-  return !isOverBed(layout, x) || scenario.policy.lowerLimit === 'waist' ? scenario.operator.waistM : null;
+  const { kitTable } = layout;
+  const { waistM } = scenario.operator;
+  if (x > kitTable.left && x < kitTable.right) return kitTable.top;
+  if (isOverBed(layout, x)) return scenario.policy.lowerLimit === 'waist' ? waistM : null;
+  const { xM, widthM, topM } = scenario.gown.table;
+  const byKit = x > kitTable.left - ON_TO_TABLE_M && x < kitTable.right + ON_TO_TABLE_M;
+  const byGown = hasGownTable(scenario) && Math.abs(x - xM) < widthM / 2 + ON_TO_TABLE_M;
+  return Math.min(waistM, byKit ? kitTable.top : Infinity, byGown ? topM : Infinity);
 }
 
 const bareLevel = ({ layout }: Scene, humpX: number, x: number): number => layout.mattress.top + skinHeight(layout, x - humpX);

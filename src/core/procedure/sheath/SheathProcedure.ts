@@ -7,13 +7,13 @@ import { Hold, INTERRUPTION_S, type HoldState } from '../Hold.ts';
 import type { NextHold } from '../nextHold.ts';
 import { SHEATH_TASKS, type LoadingObservation, type Progress, type SheathTaskId } from '../observation.ts';
 import { sheathHint } from './hints.ts';
-import { FACE_CLEAR, FACE_CLEAR_S, FACE_SPOILED, SLIDING_S, TAKEN_S } from './limits.ts';
+import { FACE_CLEAR, FACE_CLEAR_S, FACE_SPOILED, OVER_MOUTH_S, SLIDING_S, TAKEN_S } from './limits.ts';
 import { sheathHolds } from './nextHolds.ts';
 import { isFresh, isLaid, isLoose, isOn, isTaken, see, unseen, type Seen } from './seen.ts';
 import { sheathMachine, type SheathEvent, type SheathSnapshot } from './sheathMachine.ts';
 import { isCritical } from './tasks.ts';
 
-const HOLDS = ['taken', 'clear', 'laid', 'loose'] as const;
+const HOLDS = ['over', 'taken', 'clear', 'laid', 'loose'] as const;
 type Holds = Readonly<Record<(typeof HOLDS)[number], Hold>>;
 
 interface Saved {
@@ -40,6 +40,7 @@ export class SheathProcedure {
     this.scenario = scenario;
     this.seen = unseen(scenario);
     this.holds = {
+      over: new Hold(OVER_MOUTH_S, INTERRUPTION_S),
       taken: new Hold(TAKEN_S, INTERRUPTION_S),
       clear: new Hold(FACE_CLEAR_S, INTERRUPTION_S),
       laid: new Hold(scenario.tasks.parkedS, INTERRUPTION_S),
@@ -51,7 +52,9 @@ export class SheathProcedure {
   observe({ step, dropped, ...shown }: LoadingObservation): void {
     assert(step > this.step, `observation of step ${step} after step ${this.step}`);
     const before = this.seen;
-    const seen = see(shown, dropped, this.scenario);
+    // It swings through the mouth and back while it comes to rest.
+    const overMouth = this.holds.over.feed(shown.probe.overMouth);
+    const seen = see({ ...shown, probe: { ...shown.probe, overMouth } }, dropped, this.scenario);
     this.step = step;
     this.seen = seen;
     if (isFresh(seen, before)) this.beginAnew();
@@ -144,8 +147,8 @@ export class SheathProcedure {
 
   /** Plain JSON from which `restore` goes on as if nothing had been between. */
   snapshot(): unknown {
-    const { taken, clear, laid, loose } = this.holds;
-    const holds = { taken: taken.save(), clear: clear.save(), laid: laid.save(), loose: loose.save() };
+    const { over, taken, clear, laid, loose } = this.holds;
+    const holds = { over: over.save(), taken: taken.save(), clear: clear.save(), laid: laid.save(), loose: loose.save() };
     const saved: Saved = { step: this.step, value: this.machine.value, done: this.done, holds, seen: this.seen };
     return JSON.parse(JSON.stringify(saved));
   }

@@ -35,6 +35,12 @@ describe('The hint follows what the hands do', () => {
       .with({ endHeld: true }).for(0.5).expectHint('Draw the film along the cord.');
   });
 
+  it('says the same while the probe swings over the mouth and a little beside it, and no longer when it is elsewhere', () => {
+    const driver = loadedUpTo('gelInside').bring().for(0.1);
+    for (let swing = 0; swing < 4; swing++) driver.bring(false).for(0.2).expectHint('Have it lowered into the mouth. Keep hands and film clear of it.').bring().for(0.9).expectHint('Have it lowered into the mouth. Keep hands and film clear of it.');
+    driver.bring(false).for(0.4).expectHint('Hold the mouth open and keep still while the probe comes.');
+  });
+
   it('along the cord, over the face and to the bands', () => {
     loadedUpTo('probeTaken')
       .cover(0.39).for(0.1).expectHint('Take the open end of the film, and draw it along the cord.')
