@@ -62,22 +62,17 @@ describe('The marks of the next holds', () => {
 });
 
 describe('The assistant at the gown', () => {
-  const at = (doing: string, arms: readonly [number, number], tied: boolean, cardGone = true): boolean =>
-    isBehindOperator({
-      assistant: { doing, waits: doing === 'waiting' },
-      gown: { tied, arms: { right: { inM: arms[0] }, left: { inM: arms[1] } } },
-      items: [{ kind: 'tieCard', gone: cardGone }],
-    } as unknown as RoomPicture);
+  const isBehind = (operatorX: number, assistantX: number, gown: unknown = {}, waits = false): boolean =>
+    isBehindOperator({ assistant: { torsoX: assistantX, waits }, gown, torsoX: operatorX, scenario: { room: { rails: { xM: 0.49 } } } } as unknown as RoomPicture);
 
   it.each([
-    ['comes to tie', at('coming', [0.7, 0.7], false), true],
-    ['ties', at('tyingGown', [0.7, 0.7], false), true],
-    ['goes once it is tied', at('leaving', [0.7, 0.7], true, false), true],
-    ['waits', at('waiting', [0.7, 0.7], false), false],
-    ['comes too early, and takes hold in front', at('coming', [0.7, 0], false), false],
-    ['takes the card', at('holdingCard', [0.7, 0.7], true, false), false],
-    ['goes with the card', at('leaving', [0.7, 0.7], true), false],
-  ])('%s', (_, isBehind, expected) => {
-    expect(isBehind).toBe(expected);
+    ['ties from behind', isBehind(-1.26, -0.96), true],
+    ['passes behind on the way to the gown table', isBehind(-1.26, -1.3), true],
+    ['pulls a glove off, or takes the card, from beside', isBehind(-1.26, -0.5), false],
+    ['is before the operator at the bed, where the bed is before both', isBehind(0, 0.3), false],
+    ['stands at its place', isBehind(-1.26, -1.1, {}, true), false],
+    ['helps where no gown is put on', isBehind(-1.26, -1.1, null), false],
+  ])('%s', (_, found, expected) => {
+    expect(found).toBe(expected);
   });
 });

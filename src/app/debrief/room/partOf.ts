@@ -9,8 +9,8 @@ const BESIDE_M = 0.16;
 /** More room above, where the legend lies. */
 const ABOVE_M = 0.24;
 
-/** Over the face, and beside table and hands of an operator who puts on a gown. */
-const OVER_FACE_M = 0.3;
+/** Over the face, where the legend lies, and beside table and hands of an operator who puts on a gown. */
+const OVER_FACE_M = 0.6;
 const GOWN_ASIDE_M = 0.2;
 const REACH_M = 0.8;
 
