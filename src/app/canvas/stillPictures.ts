@@ -17,9 +17,9 @@ interface Kept {
   y: number;
 }
 
-/** Space that the operator takes up around the midline, in metres. */
+/** Space that the operator takes up around the midline and over the middle of the face, in metres. */
 const OPERATOR_HALF_M = 0.36;
-const OPERATOR_TOP_M = 1.85;
+const OVER_FACE_M = 0.21;
 const MARGIN_PX = 4;
 
 const keep = (opaque = false): Kept => ({ ctx: makeCanvas().getContext('2d', { alpha: !opaque })!, key: '', x: 0, y: 0 });
@@ -127,7 +127,7 @@ function areaOf(group: StillGroup, { camera, pen: { density }, picture }: Frame)
   if (group === 'room') return [0, 0, wide, high];
   const { bed } = picture.scenario.room;
   const half = group === 'operator' ? OPERATOR_HALF_M : bed.mattressWidthM / 2 + 0.08;
-  const top = group === 'operator' ? OPERATOR_TOP_M : bed.mattressTopM + picture.bedUpM + picture.scenario.room.patient.heightM + 0.06;
+  const top = group === 'operator' ? picture.scenario.operator.faceM + OVER_FACE_M : bed.mattressTopM + picture.bedUpM + picture.scenario.room.patient.heightM + 0.06;
   const a = camera.roomToScreen(-half, top);
   const b = camera.roomToScreen(half, 0);
   const y0 = Math.max(0, Math.floor(a.y * density) - MARGIN_PX);

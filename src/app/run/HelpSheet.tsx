@@ -26,6 +26,8 @@ export const HelpSheet = ({ onClose }: { readonly onClose: () => void }) => (
         <h3>Breaks and remedies</h3>
         <p>Say so when sterility is broken, then choose the remedy. It goes on only while the hands are empty, still and clear of the field.</p>
         <p>You look at the operator, whose right hand is on your left.</p>
+        <h3 class="help-below">The next hold</h3>
+        <p>Shown coaching marks it: two arcs round a dot to grip or squeeze, a ring to go to, dots along a way. The panel tells it in words.</p>
       </section>
     </div>
     <KeyClusters />

@@ -1,4 +1,5 @@
 import { holdName } from '../../core/procedure/holdWords.ts';
+import { placeHolds } from '../../core/room/placedHold.ts';
 import { KeyCap } from '../parts/KeyCap.tsx';
 import { listed } from '../parts/sentence.ts';
 import type { RuleWords } from '../services.ts';
@@ -27,7 +28,7 @@ export function HintLine({ live, roomHasFocus, ruleWords }: HintLineProps) {
 
 /** What is marked in the room, by name. */
 function HoldNames({ live }: { readonly live: LiveRun }) {
-  const names = shownHolds(live).map(holdName).filter((name, k, all) => all.indexOf(name) === k);
+  const names = placeHolds(live.current, shownHolds(live)).map(({ hold }) => holdName(hold)).filter((name, k, all) => all.indexOf(name) === k);
   return names.length > 0 ? <p class="hint-holds">Marked: {listed(names)}</p> : null;
 }
 

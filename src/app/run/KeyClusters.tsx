@@ -16,6 +16,7 @@ const OTHERS: readonly KeyRow[] = [
   [['B'], 'I broke sterility'],
   [['1', '…', '6'], 'remedies'],
   [capsOf(undefined), 'ask the assistant'],
+  [capsOf('gown'), 'ask for the ties of the gown'],
   [capsOf('sheath'), 'ask for probe and sheath'],
   [capsOf('packets'), 'ask for a packet'],
   [capsOf('bed'), 'ask for the bed higher or lower'],

@@ -1,7 +1,7 @@
 import type { Coaching } from '../run/LiveRun.ts';
 
 const STRENGTHS: readonly { readonly coaching: Coaching; readonly words: string; readonly meaning: string }[] = [
-  { coaching: 'shown', words: 'shown', meaning: 'You see what is sterile, and every break as it happens.' },
+  { coaching: 'shown', words: 'shown', meaning: 'You see what is sterile, where the next hold is, and every break as it happens.' },
   { coaching: 'spoken', words: 'spoken', meaning: 'The assistant says what can be seen from where they stand, as attentive as the scenario says. Answer them.' },
   { coaching: 'silent', words: 'silent', meaning: 'As in the real room: nothing is said until the report.' },
 ];

@@ -7,6 +7,7 @@ import { breakGraph } from '../../../src/core/debrief/causeGraph.ts';
 import { thingGraph } from '../../../src/core/debrief/thingGraph.ts';
 import { log } from '../../core/ledger/log.ts';
 import { roomLogged } from '../../core/debrief/runLogs.ts';
+import { scenarioWith } from '../support/scenario.ts';
 import { breakWith } from '../support/breakWith.ts';
 
 const run = roomLogged(log().tap('gloveR#1:palm', 'railR:all').wait(99).tap('gloveR#1:palm', 'gel#1:all').wait(99).tap('gel#1:all', 'drape#1:1').wait(99).tap('gloveR#1:fingers', 'railR:all'));
@@ -41,10 +42,19 @@ describe('The chain of a break', () => {
   });
 
   it('is framed whole, with the field', () => {
-    const far = partOf([{ ...links[0]!, x: 1.2, y: 1.9 }, { ...links[1]!, x: null, y: null }]);
+    const far = partOf([{ ...links[0]!, x: 1.2, y: 1.9 }, { ...links[1]!, x: null, y: null }], null);
     expect(far.right).toBeGreaterThan(1.2);
     expect(far.top).toBeGreaterThan(1.9);
-    expect(far.left).toBe(partOf([]).left);
+    expect(far.left).toBe(partOf([], null).left);
+  });
+
+  it('is framed with where the gown is put on, and with the field where the run goes on there', () => {
+    const gowning = scenarioWith({ station: 'gown', items: [] });
+    const alone = partOf([], gowning);
+    expect(alone.left).toBeLessThan(gowning.gown.table.xM - gowning.gown.table.widthM / 2);
+    expect([alone.right > gowning.gown.standXM, alone.right < 0, alone.bottom, alone.top > gowning.operator.faceM]).toEqual([true, true, 0, true]);
+    const on = partOf([], { ...gowning, followedBy: ['sheath'] });
+    expect([on.left, on.right]).toEqual([alone.left, partOf([], null).right]);
   });
 });
 

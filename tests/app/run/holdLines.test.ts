@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { roomInWords } from '../../../src/app/run/Announcer.tsx';
 import { holdLines } from '../../../src/app/run/holdLines.ts';
 import type { Coaching } from '../../../src/app/run/LiveRun.ts';
 import { shownHolds } from '../../../src/app/run/shownHolds.ts';
@@ -27,6 +28,11 @@ describe('The next hold in words', () => {
 
   it('says when the hand is there', () => {
     expect(holdLines(coached('shown', hold('grip', 'fingertips', 'right', 'right')))).toEqual(['right hand: grip the right glove once it lies there: you are there']);
+  });
+
+  it('is part of what the room is in words', () => {
+    expect(roomInWords(coached('shown', hold('stay', 'heldOut')))).toBe('Right hand: empty, sterile. Left hand: empty, sterile. Touching nothing. Next, either hand: hold the tie card out in front, 25 cm right, 4 cm up.');
+    expect(roomInWords(coached('spoken', hold('stay', 'heldOut')))).toBe('Right hand: empty. Left hand: empty. Touching nothing.');
   });
 
   it('leaves out what is nowhere to be seen', () => {

@@ -5,8 +5,9 @@ import type { RoomPage, Side } from './roomPage.ts';
 const X = -1.26;
 const CARRY_Y = 1.44;
 const WORK_Y = 1.29;
-/** Steps that the assistant needs at the most for one request. */
+/** Steps that the assistant needs at the most for one request, and after which it is at the ties. */
 const HELP_STEPS = 12 * 120;
+const TYING_STEPS = 6 * 120;
 const BOTH: readonly Side[] = ['right', 'left'];
 const way = (side: Side): 1 | -1 => (side === 'left' ? 1 : -1);
 
@@ -61,8 +62,14 @@ export class Gowning {
     }
   }
 
+  /** Asks for the back to be tied; the assistant is at it then. */
+  async haveTied(): Promise<void> {
+    await this.ask('tieBack');
+    await this.room.advance(TYING_STEPS);
+  }
+
   tie(): Promise<void> {
-    return this.helped('tieBack');
+    return this.room.advance(HELP_STEPS - TYING_STEPS);
   }
 
   /** Takes the glove of that side with the other hand, up and to the hands in front. */
@@ -120,18 +127,14 @@ export class Gowning {
     await hands.palmTo('right', X - 0.05, WORK_Y);
   }
 
-  passCard(): Promise<void> {
-    return this.helped('takeCard');
+  async passCard(): Promise<void> {
+    await this.ask('takeCard');
+    await this.room.advance(HELP_STEPS);
   }
 
   async wait(): Promise<void> {
     for (const side of BOTH) await this.hands.palmTo(side, X + way(side) * 0.1, WORK_Y);
     await this.room.advance(11 * 120);
-  }
-
-  private async helped(request: GownRequest): Promise<void> {
-    await this.ask(request);
-    await this.room.advance(HELP_STEPS);
   }
 
   /** Where the fingertips of a level hand are from left to right (m). */
@@ -150,6 +153,7 @@ export const GOWN_STAGES: readonly (readonly [name: string, play: (work: Gowning
   ['otherShoulder', (work) => work.otherShoulder()],
   ['slipIn', (work) => work.slipIn()],
   ['stretch', (work) => work.stretch()],
+  ['tying', (work) => work.haveTied()],
   ['tie', (work) => work.tie()],
   ...(['right', 'left'] as const).flatMap((side): [string, (work: Gowning) => Promise<void>][] => [
     [`fetch-${side}`, (work) => work.fetchGlove(side)],

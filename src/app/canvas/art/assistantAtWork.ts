@@ -22,14 +22,14 @@ const JOINT_DOWN_CM = 1.5;
 /** Share of the upper arm that the short sleeve covers. */
 const SLEEVE_SHARE = 0.8;
 
-/** The assistant ties the gown, or comes for it or goes from it, or opens a new glove: that is done from behind. */
-export function isBehindOperator({ assistant: { doing, waits }, gown, items }: RoomPicture): boolean {
-  if (gown === null || waits) return false;
-  // A glove was pulled off: the way to the table and back passes behind.
-  if (gown.tied && SIDES.some((side) => gown.arms[side].glove !== 'on' && gown.arms[side].toCuffM < 0)) return true;
-  // The card hangs there from when the back is tied until the assistant has had it.
-  if (gown.tied) return doing === 'leaving' && items.some(({ kind, gone }) => kind === 'tieCard' && !gone);
-  return SIDES.every((side) => gown.arms[side].inM > 0);
+/** Bodies nearer to each other than this overlap; an operator so far outside the rails stands free of the bed (m). */
+const OVERLAP_M = 0.45;
+const FREE_OF_BED_M = 0.2;
+
+/** Who helps an operator in a sterile gown passes behind and ties it from behind; beside the bed alone, since there the bed is before both. */
+export function isBehindOperator({ assistant, gown, torsoX, scenario }: RoomPicture): boolean {
+  const isFree = Math.abs(torsoX) > scenario.room.rails.xM + FREE_OF_BED_M;
+  return gown !== null && isFree && !assistant.waits && Math.abs(assistant.torsoX - torsoX) < OVERLAP_M;
 }
 
 /** Legs, head and top of an assistant who is at work. The pen's frame is in metres. */

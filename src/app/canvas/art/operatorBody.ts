@@ -41,7 +41,7 @@ export function paintOperatorBody(pen: Pen, picture: RoomPicture, markOf: MarkOf
   const { operator } = picture.scenario;
   const cm = pen.in(scaling(0.01));
   // Who was seen to put the gown on wears the same scrubs below it.
-  if (picture.gown) paintScrubLegs(cm, shown ? 'unsterile' : 'sterile');
+  if (picture.gown) paintScrubLegs(cm, operator, shown ? 'unsterile' : 'sterile');
   else paintLegs(cm);
   paintHead(cm.in(shift(0, operator.faceM * 100)), OPERATOR_FACE, markOf(picture.fixed['face']));
   const gown = gownFrame(pen, operator);

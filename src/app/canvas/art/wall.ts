@@ -6,14 +6,21 @@ import { FLOOR_SHADE, WALL_SHADE } from '../pen/shades.ts';
 const RAIL_LINE = '#C2CBCB';
 /** The wall goes on this far beyond the middle of the room, in centimetres. */
 const WIDE_CM = 600;
+/** Over these heights and depths wall and floor are shaded; beyond, as far as any screen sees, they are plain (cm). */
+const HIGH_CM = 400;
+const DEEP_CM = 120;
+const BEYOND_CM = 1000;
 
 /** Wall, skirting, floor, supply rail and clock: quiet; the pen's frame is in metres. */
 export function paintWall(pen: Pen): void {
   const cm = pen.in(scaling(0.01));
-  cm.box(-WIDE_CM, 0, WIDE_CM, 400, { fill: WALL_SHADE });
+  // A tall screen sees farther up and down than the shades go.
+  cm.box(-WIDE_CM, HIGH_CM, WIDE_CM, BEYOND_CM, { fill: '#F6F7F5' });
+  cm.box(-WIDE_CM, -BEYOND_CM, WIDE_CM, -DEEP_CM, { fill: '#CDD4D3' });
+  cm.box(-WIDE_CM, 0, WIDE_CM, HIGH_CM, { fill: WALL_SHADE });
   cm.box(-WIDE_CM, 0, WIDE_CM, 7, { fill: '#E3E7E6' });
   cm.path(`M${-WIDE_CM} 7H${WIDE_CM}`, { line: '#C7CFCF', weight: 1 });
-  cm.box(-WIDE_CM, -120, WIDE_CM, 0, { fill: FLOOR_SHADE });
+  cm.box(-WIDE_CM, -DEEP_CM, WIDE_CM, 0, { fill: FLOOR_SHADE });
   cm.path(`M${-WIDE_CM} 0H${WIDE_CM}`, { line: '#9BA7A8', weight: 1.4 });
   paintSupplyRail(cm);
   paintClock(cm, -115, 192);

@@ -1,11 +1,11 @@
 import { signOf, type Side } from '../../../core/base/side.ts';
 import type { ArmDressPicture, HandPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import type { MarkOf } from '../art/marks.ts';
-import { GOWN_LINE } from '../palette.ts';
+import { ACCENT, GOWN_LINE } from '../palette.ts';
 import { scaling } from '../pen/affine.ts';
 import { limb, polygon, type Point, type WidePoint } from '../pen/curves.ts';
 import { paintMark } from '../pen/hatch.ts';
-import { joinPaths } from '../pen/pathData.ts';
+import { joinPaths, type PathData } from '../pen/pathData.ts';
 import type { Pen } from '../pen/pen.ts';
 import { down } from '../pen/shade.ts';
 import { CLOTH_SHADE, KNIT, KNIT_LINE, SKIN_LINE, SKIN_SHADE } from './colours.ts';
@@ -63,18 +63,22 @@ export function paintSleeveOnArm(pen: Pen, hand: HandPicture, arm: ArmDressPictu
 
 /**
  * A hand inside its sleeve: cloth over the fist, the knit cuff at its end. Fingers that are past it are drawn before. Millimetres
- * from the middle of the palm, the fingers along +x.
+ * from the middle of the palm, the fingers along +x; `active` is how much of the outline of the active hand is seen, 0 to 1.
  */
-export function paintClothOverHand(mm: Pen, arm: ArmDressPicture, marks: { readonly cloth: SurfaceMark; readonly knit: SurfaceMark }, line: string): void {
+export function paintClothOverHand(mm: Pen, arm: ArmDressPicture, marks: { readonly cloth: SurfaceMark; readonly knit: SurfaceMark }, active: number): void {
   // What is more than a fold hangs from the fingertips and is drawn by itself.
   const hangs = arm.toCuffM > FOLD_M;
   const end = 85 + (hangs ? 6 : Math.max(-85, arm.toCuffM * 1000)) - arm.advanceM * 1000;
   const knit = hangs ? end : end - KNIT_CM * 10;
   const cloth = limb([[-98, 0, 40], [Math.min(-20, knit - 10), 0, 46], [Math.max(-60, knit), 0, 40]], 3, true);
-  mm.path(cloth, { fill: CLOTH_SHADE, line });
+  const half = arm.toCuffM > 0.01 && arm.advanceM === 0 ? 30 : 32;
+  const { accent } = mm.weights;
+  const silhouette = hangs ? cloth : joinPaths([cloth, cuffShape(knit, end, half)]);
+  if (active > 0) for (const [line, weight] of [['#FFFFFF', accent + 4], [ACCENT, accent]] as const) mm.path(silhouette, { line, weight, alpha: active });
+  mm.path(cloth, { fill: CLOTH_SHADE, line: GOWN_LINE });
   mm.path(`M-80 22C-60 10 -40 4 -30 -14M-40 34C-20 24 -8 8 ${Math.max(-40, knit - 14)} -4`, { line: GOWN_LINE, weight: 'h', alpha: 0.6 });
   paintMark(mm, cloth, marks.cloth);
-  if (!hangs) paintKnit(mm, knit, end, arm.toCuffM > 0.01 && arm.advanceM === 0 ? 30 : 32, marks.knit);
+  if (!hangs) paintKnit(mm, knit, end, half, marks.knit);
 }
 
 /** The knit cuff behind a hand that went through it by `pastM` (m); millimetres as above. */
@@ -83,9 +87,11 @@ export function paintCuffBehindHand(mm: Pen, pastM: number, mark: SurfaceMark): 
   paintKnit(mm, end - KNIT_CM * 10, end, 31, mark);
 }
 
+const cuffShape = (seam: number, end: number, half: number): PathData => polygon([[seam, -38], [end, -half], [end, half], [seam, 38]]);
+
 /** A knit cuff from its seam to its end, which is `half` to either side. */
 function paintKnit(mm: Pen, seam: number, end: number, half: number, mark: SurfaceMark): void {
-  const cuff = polygon([[seam, -38], [end, -half], [end, half], [seam, 38]]);
+  const cuff = cuffShape(seam, end, half);
   mm.path(cuff, { fill: KNIT, line: KNIT_LINE });
   for (let k = -3; k <= 3; k++) mm.path(`M${seam + 1} ${k * 10.4}L${end - 1} ${k * 8.6}`, { line: KNIT_LINE, weight: 'h', alpha: 0.8 });
   paintMark(mm, cuff, mark);

@@ -3,7 +3,6 @@ import type { Frame } from '../frame.ts';
 import { handFrame } from '../hand/handFrame.ts';
 import { paintHand } from '../hand/paintHand.ts';
 import { paintItem } from '../items/paintItem.ts';
-import { ACCENT, GOWN_LINE } from '../palette.ts';
 import { scaling, shift } from '../pen/affine.ts';
 import { paintClothOverHand, paintCuffBehindHand } from './arm.ts';
 import { paintLimpSleeve } from './limpSleeve.ts';
@@ -40,7 +39,7 @@ export function paintDressingHand(frame: Frame, side: Side): void {
   if (!shows && !isLaid) item();
   const cloth = { cloth: markOf(hand.surfaces.palm), knit: markOf(arm.glove === 'over' ? undefined : hand.surfaces.fingers) };
   paintLimpSleeve(pen.in(scaling(0.01)), picture, side, markOf);
-  paintClothOverHand(inHand, arm, cloth, active > 0.5 ? ACCENT : GOWN_LINE);
+  paintClothOverHand(inHand, arm, cloth, active);
   if (isLaid) item();
   if (arm.glove !== 'over') return;
   // The glove is over the end of the sleeve, its fingers still before the hand.

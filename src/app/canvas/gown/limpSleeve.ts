@@ -4,6 +4,7 @@ import type { MarkOf } from '../art/marks.ts';
 import { GOWN_LINE } from '../palette.ts';
 import { limb, polyline, type Point, type WidePoint } from '../pen/curves.ts';
 import { paintMark } from '../pen/hatch.ts';
+import { joinPaths, type PathData } from '../pen/pathData.ts';
 import type { Pen } from '../pen/pen.ts';
 import { CLOTH_SHADE, KNIT, KNIT_LINE } from './colours.ts';
 
@@ -32,5 +33,13 @@ export function paintLimpSleeve(cm: Pen, { strands, scenario }: RoomPicture, sid
   });
   const cuff = limb(points.slice(seam).map(([x, y], k, all): WidePoint => [x, y, SEAM_CM - 0.6 - ((SEAM_CM - 0.6 - END_CM) * k) / Math.max(1, all.length - 1)]), 1, true);
   cm.path(cuff, { fill: KNIT, line: KNIT_LINE });
+  cm.path(ribs(points[seam]!, points.at(-1)!), { line: KNIT_LINE, weight: 'h', alpha: 0.8 });
   paintMark(cm, cuff, markOf(strand.surfaces.at(-1)));
+}
+
+/** Ribs of the knit from the seam to the end of the cuff. */
+function ribs([ax, ay]: Point, [bx, by]: Point): PathData {
+  const long = Math.hypot(bx - ax, by - ay) || 1;
+  const [nx, ny] = [(ay - by) / long, (bx - ax) / long];
+  return joinPaths([-0.6, -0.2, 0.2, 0.6].map((share) => polyline([[ax + nx * share * SEAM_CM, ay + ny * share * SEAM_CM], [bx + nx * share * END_CM, by + ny * share * END_CM]])));
 }

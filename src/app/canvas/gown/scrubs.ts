@@ -13,13 +13,18 @@ const SHADE = down('#9DB7B4', '#7E9C99');
 const LINE = '#3E5B59';
 const NECK = 'M-5.4 150L-6.4 145.6L0 138.4L6.4 145.6L5.4 150Z';
 
+type Operator = RoomPicture['scenario']['operator'];
+
+/** How much taller this person is than the drawn one, in centimetres. */
+const lift = ({ shoulderM }: Operator): number => shoulderM * 100 - DRAWN_SHOULDER_CM;
+
 /** The operator in scrubs, cap and mask, before the gown is on; nothing of it is sterile. The pen's frame is in metres, 0 at the midline. */
 export function paintScrubs(pen: Pen, picture: RoomPicture, markOf: MarkOf, shown: boolean): void {
   const mark = shown ? 'unsterile' : 'sterile';
   const { operator } = picture.scenario;
   const cm = pen.in(scaling(0.01));
-  paintScrubLegs(cm, mark);
-  const top = cm.in(shift(0, operator.shoulderM * 100 - DRAWN_SHOULDER_CM), scaling(operator.shoulderHalfWidthM / 0.19, 1));
+  paintScrubLegs(cm, operator, mark);
+  const top = cm.in(shift(0, lift(operator)), scaling(operator.shoulderHalfWidthM / 0.19, 1));
   top.path(NECK, { fill: OPERATOR_FACE.shade, line: OPERATOR_FACE.line, weight: 'd' });
   paintHead(cm.in(shift(0, operator.faceM * 100)), OPERATOR_FACE, markOf(picture.fixed['face']));
   top.path(TOP, { fill: SHADE, line: LINE });
@@ -28,10 +33,11 @@ export function paintScrubs(pen: Pen, picture: RoomPicture, markOf: MarkOf, show
   paintMark(top, TOP, mark);
 }
 
-/** Trousers and shoes; the pen's frame is in centimetres, 0 at the midline. */
-export function paintScrubLegs(cm: Pen, mark: SurfaceMark): void {
+/** Trousers as long as the person is tall, and shoes; the pen's frame is in centimetres, 0 at the midline. */
+export function paintScrubLegs(cm: Pen, operator: Operator, mark: SurfaceMark): void {
+  const hips = 84 + lift(operator);
   for (const side of [-1, 1]) {
-    const leg = `M${side * 0.6} 84L${side * 2.6} 7L${side * 11.8} 7L${side * 17} 84Z`;
+    const leg = `M${side * 0.6} ${hips}L${side * 2.6} 7L${side * 11.8} 7L${side * 17} ${hips}Z`;
     cm.path(leg, { fill: SHADE, line: LINE });
     paintMark(cm, leg, mark);
     cm.path(`M${side * 2.6} 0C${side * 2} 5 ${side * 3} 8.4 ${side * 7} 8.6C${side * 11.4} 8.4 ${side * 13.6} 5 ${side * 13.4} 0Z`, { fill: '#5E6E78', line: '#35434C' });

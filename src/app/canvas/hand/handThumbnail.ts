@@ -10,7 +10,6 @@ import { paintProbe } from '../items/probe.ts';
 import { paintSheathRoll } from '../items/sheathRoll.ts';
 import { paintGauze, paintGelPacket } from '../items/softItems.ts';
 import { paintSyringe } from '../items/syringe.ts';
-import { ACCENT, GOWN_LINE } from '../palette.ts';
 import { compose, scaling, shift, turning } from '../pen/affine.ts';
 import { Pen } from '../pen/pen.ts';
 import { paintHand, type HandDrawing } from './paintHand.ts';
@@ -80,7 +79,7 @@ function paintThumbnail(canvas: HTMLCanvasElement, look: ThumbnailLook, width: n
   const isSleeved = arm !== null && arm.inM > 0 && arm.toCuffM >= 0 && arm.glove !== 'on';
   if (isSleeved) {
     if (look.holds !== null) paintTool(pen, look, shape.grip);
-    paintClothOverHand(pen.in(shift(PALM_MM, 0)), arm, { cloth: look.marks.palm, knit: look.marks.fingers }, look.active ? ACCENT : GOWN_LINE);
+    paintClothOverHand(pen.in(shift(PALM_MM, 0)), arm, { cloth: look.marks.palm, knit: look.marks.fingers }, look.active ? 1 : 0);
     return;
   }
   paintHand(pen, {

@@ -85,8 +85,11 @@ export class Labels {
   }
 }
 
-/** What is named, the next holds before all else. */
-const placesOf = ({ holds, picture }: Frame): LabelPlace[] => [...holdLabels(holds), ...labelPlaces(picture)];
+/** What is named, the next holds before all else; nothing twice. */
+function placesOf({ holds, picture }: Frame): LabelPlace[] {
+  const next = holdLabels(holds);
+  return [...next, ...labelPlaces(picture).filter(({ words }) => !next.some((other) => other.words === words))];
+}
 
 /** Where the words begin under the level line, in CSS pixels; they are left out where the room is seen from afar. */
 function levelCorner({ picture, camera }: Frame, wide: number): { x: number; y: number } | null {

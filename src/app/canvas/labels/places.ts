@@ -34,6 +34,8 @@ export function labelPlaces(picture: RoomPicture): LabelPlace[] {
   if (site !== null) add('site', site[0] - 0.03, site[1], [[-150, 22, 'right'], [-170, 40, 'right'], [-120, -40, 'right'], [150, 22, 'left']]);
   addCord(picture, add);
   for (const item of picture.items) if (!item.gone && !isHidden(item, picture)) addItem(item, add);
+  const gloves = picture.items.filter(({ kind, gone, heldBy }) => kind === 'glove' && !gone && heldBy === null);
+  if (gloves.length > 0) add(gloves.length > 1 ? 'gloves' : 'glove', gloves[0]!.x, gloves[0]!.y - 0.01, [[0, 44, 'centre'], [0, 62, 'centre'], [60, -50, 'left'], [-60, -50, 'right']]);
   const pocket = picture.strands.find(({ id }) => id === 'pocket');
   if (pocket !== undefined) {
     const k = Math.round(pocket.x.length * 0.64);
@@ -65,7 +67,6 @@ function addItem({ kind, dress, heldBy, x, y, c, s }: ItemPicture, add: Add): vo
     case 'sheathRoll': add('sheath', x, y + (heldBy === null ? 0.01 : 0), ABOVE, [[0, 60, 'centre']]); break;
     case 'band': if (heldBy === null) add('band', x, y, ABOVE, [[14, -52, 'left'], [0, 60, 'centre']]); break;
     case 'gownPacket': if (heldBy === null) add('folded gown', x - 0.09, y + 0.02, [[-24, -44, 'centre'], [-24, -66, 'centre']], LEFT); break;
-    case 'glove': if (heldBy === null) add('gloves', x, y - 0.01, [[0, 44, 'centre'], [0, 62, 'centre'], [60, -50, 'left'], [-60, -50, 'right']]); break;
     case 'tieCard': if (heldBy === null) add('tie card', x + 0.05, y, [[54, 22, 'left'], [54, 40, 'left'], [-120, 22, 'right']]); break;
     case 'gelBottle': add('gel bottle', x, y, LEFT, RIGHT); break;
     default:

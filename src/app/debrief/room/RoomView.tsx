@@ -104,7 +104,7 @@ function Replaying({ debrief: { head, source, fault } }: Pick<RoomViewProps, 'de
 /** Mounts the stage, draws in it and tells what overlays need. */
 function useStage({ debrief: { head, source, log, revision }, mountStage, layers, links, onStage, whatIf }: RoomViewProps) {
   const trace = source?.trace ?? null;
-  const part = useMemo(() => partOf(links), [links]);
+  const part = useMemo(() => partOf(links, log?.scenario ?? null), [links, log?.scenario]);
   const host = useRef<HTMLDivElement>(null);
   const frames = useRef<RoomFrames | null>(null);
   const traceNow = useRef(trace);
