@@ -5,6 +5,13 @@ import { WholeProcedure } from './wholeProcedure.ts';
 
 /** Where the left hand holds over the bin, beside the machine and above the cord (m). */
 const OVER_BIN: readonly [number, number] = [0.68, 1.5];
+/**
+ * Where the hands are while the assistant draws the film (m): the probe so high that the cord, which dips when its end is let go, stays over the
+ * rail, and the body aside, since the bare part swings.
+ */
+const HELD_HIGH: readonly [number, number] = [0.1, 1.4];
+const ASIDE: readonly [number, number] = [-0.75, 1.38];
+
 /** Where the probe is laid beside the patient: pressed down into the valley before the rail it draws the edge of the drape in (m, degrees). */
 const ON_THE_SLOPE: readonly [number, number, number] = [0.29, 1.07, -65];
 
@@ -29,7 +36,10 @@ export class GownToNeedle {
     const { loading } = this;
     loading.fetch().open().aside().squeeze();
     this.intoBin();
-    loading.bring().under().lower().takeProbe().letGo().drawUp().tail();
+    loading.bring().under().lower().takeProbe().letGo().drawUp();
+    this.op.palmTo('left', ...HELD_HIGH, 0.15).palmTo('right', ...ASIDE);
+    loading.tail();
+    this.op.palmTo('right', -0.25, 1.35);
     return this;
   }
 
