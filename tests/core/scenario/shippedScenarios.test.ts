@@ -54,6 +54,13 @@ describe('What each of them is for', () => {
     expect(Math.min(room.kitTable.xM, room.bin.xM)).toBeGreaterThan(0);
   });
 
+  it('in the roomy gown room the rail between the field and its close kit table is down, and three stations have time', () => {
+    const { room, followedBy, minutes } = read('gown-roomy');
+    expect(-room.rails.xM - (room.kitTable.xM + room.kitTable.widthM / 2)).toBeLessThan(0.1);
+    expect([room.rails.right.up, room.rails.left.up, followedBy]).toEqual([false, true, ['sheath', 'field']]);
+    expect(minutes).toBeGreaterThanOrEqual(10);
+  });
+
   it('the restless patient turns and coughs under a drape that sticks poorly, head down', () => {
     const { cues, drape, room } = read('restless-patient-head-down');
     expect(new Set(cues.map((cue) => cue.kind))).toEqual(new Set(['cough', 'patientTurns', 'itch']));
