@@ -65,8 +65,30 @@ test('gown and gloves with a mouse, from the start page to a verified report, wi
   await expect(page.getByRole('heading', { name: 'Gown and glove' })).toBeVisible();
   await expect(page.locator('.hint')).toHaveText('Take the folded gown by its neck, in the middle, and lift it straight up.');
   const ask = (request: GownRequest): Promise<void> => page.getByRole('button', { name: BUTTONS[request] }).click();
-  await gown(room, new Gowning(room, new MouseHands(room), ask), 'gown-mouse', (stage) => expectMarked(page, stage));
+  const work = new Gowning(room, new MouseHands(room), ask);
+  await gown(room, work, 'gown-mouse', (stage) => expectMarked(page, stage), () => changeGlove(room, work));
 });
+
+/** The right glove changed by hand, with pictures and without a break. */
+async function changeGlove(room: RoomPage, work: Gowning): Promise<void> {
+  const { page } = room;
+  const ask = async (): Promise<void> => {
+    await page.getByRole('button', { name: /^Change a glove/ }).click();
+    await page.getByRole('button', { name: /^Right glove/ }).click();
+  };
+  const STAGES: readonly (readonly [string, string, () => Promise<void>])[] = [
+    ['changed', 'cuff of the right glove', () => work.haveGloveChanged(ask)],
+    ['hangs', 'mouth of the glove', () => work.hangGlove()],
+    ['slipped', 'edge of the cuff', () => work.slipIntoGlove()],
+    ['drawnOver', 'sheath', () => work.drawOver()],
+  ];
+  for (const [stage, marked, play] of STAGES) {
+    await test.step(stage, play);
+    await page.screenshot({ path: `test-results/gown-mouse-${stage}.png` });
+    expect(await room.rulesBroken(), `after ${stage}`).toEqual([]);
+    await expect(page.locator('.hint-holds'), `after ${stage}`).toHaveText(`Marked: ${marked}`);
+  }
+}
 
 test.describe('by touch', () => {
   test.use({ hasTouch: true, viewport: { width: 1024, height: 768 } });

@@ -68,7 +68,7 @@ export class Procedure {
   /** Takes what was seen in the next step. Throws when steps do not rise. */
   observe(seen: Observation): void {
     for (const station of this.stations) station.observe(seen);
-    this.glovingAgain = seen.gown && isGlovingAgain(seen.gown) ? seen.gown : null;
+    this.glovingAgain = seen.gown && isGlovingAgain(seen.gown, this.scenario.gown.knitM) ? seen.gown : null;
   }
 
   /** Where the work stands after the last observation; the hint is that of the first station that is not done, unless a glove is off. */

@@ -91,8 +91,6 @@ export interface GownObservation {
   readonly gloves: Readonly<Record<Side, GloveState>>;
   /** Length of sleeve under each glove that is drawn over. */
   readonly overlapM: Readonly<Record<Side, number>>;
-  /** The knit cuff of a gloved hand shows. */
-  readonly cuffShows: Readonly<Record<Side, boolean>>;
   /** The tie card: not there yet, hanging in front, in the operator's hand, in the assistant's as well, given back and tied. */
   readonly card: 'away' | 'hanging' | 'held' | 'passed' | 'tied';
   /** Both hands together in front, above the waist and below the face. */

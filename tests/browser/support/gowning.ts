@@ -8,6 +8,8 @@ const WORK_Y = 1.29;
 /** Steps that the assistant needs at the most for one request, and after which it is at the ties. */
 const HELP_STEPS = 12 * 120;
 const TYING_STEPS = 6 * 120;
+/** Steps that it needs at the most to change a glove. */
+const CHANGE_STEPS = 20 * 120;
 const BOTH: readonly Side[] = ['right', 'left'];
 const way = (side: Side): 1 | -1 => (side === 'left' ? 1 : -1);
 
@@ -135,6 +137,46 @@ export class Gowning {
   async wait(): Promise<void> {
     for (const side of BOTH) await this.hands.palmTo(side, X + way(side) * 0.1, WORK_Y);
     await this.room.advance(11 * 120);
+  }
+
+  /** Holds both hands out, still, while the assistant pulls a glove off and opens a new one. */
+  async haveGloveChanged(ask: () => Promise<void>): Promise<void> {
+    for (const side of BOTH) await this.hands.palmTo(side, X + way(side) * 0.2, WORK_Y);
+    await this.room.advance(60);
+    await ask();
+    await this.room.advance(CHANGE_STEPS);
+  }
+
+  /** The new right glove hangs from the fingers of the left hand by its turned-back cuff. */
+  async hangGlove(): Promise<void> {
+    const { hands, room } = this;
+    const { x, y } = await room.item('gloveRight');
+    await hands.palmTo('right', X - 0.3, WORK_Y);
+    await hands.turn('left', -35);
+    await hands.fingersTo('left', x + 0.11, y + 0.2);
+    await hands.fingersTo('left', x + 0.11, y + 0.018, 'fine');
+    await hands.take('left', 'gloveRight');
+    await hands.fingersTo('left', x + 0.11, y + 0.4);
+    await hands.turn('left', 0);
+    await hands.palmTo('left', X + 0.15, WORK_Y);
+    await room.advance(60);
+  }
+
+  /** The bare right hand goes in from above. */
+  async slipIntoGlove(): Promise<void> {
+    const { hands } = this;
+    const x = await this.tips('left');
+    await hands.turn('right', -90);
+    await hands.fingersTo('right', x, WORK_Y + 0.12);
+    await hands.fingersTo('right', x, WORK_Y - 0.14, 'fine');
+  }
+
+  /** The left hand, still at the cuff, draws it up the sleeve. */
+  async drawOver(): Promise<void> {
+    const { hands } = this;
+    await hands.fingersTo('left', await this.tips('left'), WORK_Y + 0.14, 'fine');
+    await hands.drop('left');
+    await hands.turn('right', 0);
   }
 
   /** Where the fingertips of a level hand are from left to right (m). */

@@ -10,7 +10,7 @@ import { GOWN_TASKS, type GownObservation, type GownTaskId, type Progress } from
 import { gownHint } from './hints.ts';
 import { gownMachine, type GownEvent, type GownSnapshot } from './gownMachine.ts';
 import { gownHolds } from './nextHolds.ts';
-import { areArmsIn, glovesOn, isFresh, isInCuff, isOpened, UNSEEN, type Seen } from './seen.ts';
+import { areArmsIn, glovesOn, isCuffShort, isFresh, isInCuff, isOpened, UNSEEN, type Seen } from './seen.ts';
 import { isCritical } from './tasks.ts';
 
 /** How long the gown must hang open and clear, in seconds: it has fallen open and does not swing on to the floor. */
@@ -53,7 +53,7 @@ export class GownProcedure {
     this.judge('armsIn', areArmsIn(seen));
     this.judge('tied', seen.gown === 'tied');
     this.judge('firstGlove', glovesOn(seen) >= 1);
-    this.judge('secondGlove', glovesOn(seen) === 2 && SIDES.every((side) => !seen.cuffShows[side]));
+    this.judge('secondGlove', glovesOn(seen) === 2 && SIDES.every((side) => !isCuffShort(seen, side, this.knitM)));
     this.judge('turned', seen.card === 'tied');
     this.judge('waited', this.waited.feed(glovesOn(seen) === 2 && seen.card === 'tied' && seen.handsTogether));
   }

@@ -5,15 +5,15 @@ import { cuffToCover, glovesOn, isCuffShort, isInCuff, type Seen } from './seen.
 /** One line for the operator on what to do now, as a calm colleague would say it; the knit cuff is `knitM` long. */
 export function gownHint(current: GownTaskId | 'finished', seen: Seen, knitM: number): string {
   if (seen.gown === 'dropped' && current !== 'finished') return 'The gown has fallen. Stop and take a new one.';
-  return coverCuff(seen) ?? HINTS[current](seen, knitM);
+  return coverCuff(seen, knitM) ?? HINTS[current](seen, knitM);
 }
 
 /** What to do about a glove that was taken off in the middle of the work, or about a cuff of a new one that is still turned back. */
-export const glovingHint = (seen: Seen, knitM: number): string => coverCuff(seen) ?? gloving(seen, knitM);
+export const glovingHint = (seen: Seen, knitM: number): string => coverCuff(seen, knitM) ?? gloving(seen, knitM);
 
 /** A knit cuff that shows is covered as soon as the other hand is gloved. */
-function coverCuff(seen: Seen): string | null {
-  const side = cuffToCover(seen);
+function coverCuff(seen: Seen, knitM: number): string | null {
+  const side = cuffToCover(seen, knitM);
   return side && `Draw the cuff of the ${side} glove over the whole knit cuff: grip its edge with the ${other(side)} hand.`;
 }
 

@@ -10,12 +10,12 @@ import { cuffToCover, isCuffShort, isInCuff, isOpened, type Seen } from './seen.
  */
 export function gownHolds(current: GownTaskId | 'finished', seen: Seen, knitM: number): readonly NextHold[] {
   if (seen.gown === 'dropped' || current === 'finished') return [];
-  return cuffToCover(seen) ? glovingHolds(seen, knitM) : HOLDS[current](seen, knitM);
+  return cuffToCover(seen, knitM) ? glovingHolds(seen, knitM) : HOLDS[current](seen, knitM);
 }
 
 /** The holds by which a glove comes on again in the middle of the work, as `glovingHint` tells them. */
 export function glovingHolds(seen: Seen, knitM: number): readonly NextHold[] {
-  const of = cuffToCover(seen);
+  const of = cuffToCover(seen, knitM);
   return of ? [{ hand: otherSide(of), act: 'draw', place: 'gloveEdge', of, thing: null }] : gloving(seen, knitM);
 }
 

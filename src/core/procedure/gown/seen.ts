@@ -13,7 +13,6 @@ export const UNSEEN: Seen = {
   gloves: { left: 'lying', right: 'lying' },
   isOut: { left: false, right: false },
   overlapM: { left: 0, right: 0 },
-  cuffShows: { left: false, right: false },
   card: 'away',
   handsTogether: false,
 };
@@ -34,15 +33,16 @@ export const areArmsIn = (seen: Seen): boolean => SIDES.every((side) => isInCuff
 
 export const glovesOn = ({ gloves }: Seen): number => SIDES.filter((side) => gloves[side] === 'on').length;
 
-/** A glove that is drawn over does not cover the whole knit cuff yet, which is `knitM` long. */
+/** A glove that is drawn over does not cover the whole knit cuff yet, which is `knitM` long (m). */
 export const isCuffShort = (seen: Seen, side: Side, knitM: number): boolean => seen.overlapM[side] < knitM;
 
-/** Hand whose glove is on with its cuff turned back, so that the knit cuff shows, while the other hand is gloved and could draw it over. */
-export const cuffToCover = ({ cuffShows, gloves }: Seen): Side | null => SIDES.find((side) => cuffShows[side] && gloves[otherSide(side)] === 'on') ?? null;
+/** Hand whose glove is on and leaves the knit cuff showing, while the other hand is gloved and can draw it over. */
+export const cuffToCover = (seen: Seen, knitM: number): Side | null =>
+  SIDES.find((side) => seen.gloves[side] === 'on' && isCuffShort(seen, side, knitM) && seen.gloves[otherSide(side)] === 'on') ?? null;
 
 /** Gowned to the last tie, and a glove is off or its cuff still to be drawn over: it was changed in the middle of the work. */
-export const isGlovingAgain = (seen: Seen): boolean =>
-  seen.gown === 'tied' && seen.card === 'tied' && (glovesOn(seen) < 2 || cuffToCover(seen) !== null);
+export const isGlovingAgain = (seen: Seen, knitM: number): boolean =>
+  seen.gown === 'tied' && seen.card === 'tied' && (glovesOn(seen) < 2 || cuffToCover(seen, knitM) !== null);
 
 /** Another gown lies in place of the one before. */
 export const isFresh = (seen: Seen, before: Seen): boolean => seen.gown === 'lying' && before.gown !== 'lying' && before.gown !== 'carried';

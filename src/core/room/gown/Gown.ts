@@ -267,7 +267,6 @@ export class Gown {
       isOut: each((side) => isOut(dress.arms[side], scene.scenario.gown.sleeveM)),
       gloves: each((side) => dress.arms[side].glove),
       overlapM: each((side) => this.gloving.overlap(side)),
-      cuffShows: each((side) => this.gloving.isCuffBare(side)),
       card: state === 'hanging' && this.card.heldBy ? 'held' : state,
       handsTogether: handsTogether(scene),
     };
