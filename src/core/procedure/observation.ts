@@ -73,8 +73,8 @@ export interface LoadingObservation extends SheathObservation {
 
 /** How the gown is: lying folded, carried folded, fallen open in the hands, dropped, on the arms, tied at the back. */
 export type GownState = 'lying' | 'carried' | 'open' | 'dropped' | 'onArms' | 'tied';
-/** How a glove is: lying, taken up, laid on the palm of its hand, drawn over the cuff, open to a bare hand that is on its way in, on with the hand in its fingers. */
-export type GloveState = 'lying' | 'taken' | 'laid' | 'over' | 'entered' | 'on';
+/** How a glove is: pulled off with no new one there yet, lying, taken up, laid on the palm of its hand, drawn over the cuff, open to a bare hand that is on its way in, on with the hand in its fingers. */
+export type GloveState = 'away' | 'lying' | 'taken' | 'laid' | 'over' | 'entered' | 'on';
 
 /** What can be seen of gowning and gloving at the end of a step. Lengths in metres. */
 export interface GownObservation {

@@ -97,7 +97,7 @@ export interface ArmDressPicture {
   readonly inM: number;
   /** From the fingertips to the end of the cuff, negative once they are past. */
   readonly toCuffM: number;
-  readonly glove: 'lying' | 'taken' | 'laid' | 'over' | 'entered' | 'on';
+  readonly glove: 'away' | 'lying' | 'taken' | 'laid' | 'over' | 'entered' | 'on';
   /** Sleeve under the glove, and how far the hand is in it. */
   readonly overlapM: number;
   readonly advanceM: number;

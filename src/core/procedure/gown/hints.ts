@@ -65,6 +65,8 @@ function openGloving(seen: Seen, side: Side): string {
   const by = other(side);
   if (!seen.isOut[side]) return `A finger of the ${side} hand is out of its cuff. Stop: new gown, or stretch the hand out for open gloving.`;
   switch (seen.gloves[side]) {
+    case 'away':
+      return `The assistant opens a new ${side} glove on the gown table.`;
     case 'taken':
       return `Let the ${side} glove hang from its cuff, and slip the bare ${side} hand in from above, fingers first.`;
     case 'entered':
@@ -76,7 +78,7 @@ function openGloving(seen: Seen, side: Side): string {
 
 /** The glove that is being put on, or the next one: a bare hand's before one that is safe in its sleeve. */
 export function sideToGlove({ gloves, toCuffM }: Seen): Side {
-  const rank = { on: -1, lying: 0, taken: 1, laid: 2, entered: 2, over: 3 } as const;
+  const rank = { on: -1, away: 0, lying: 0, taken: 1, laid: 2, entered: 2, over: 3 } as const;
   const rankOf = (side: Side): number => rank[gloves[side]] + (gloves[side] === 'lying' && (toCuffM[side] ?? 0) < 0 ? 0.5 : 0);
   return rankOf('left') > rankOf('right') ? 'left' : 'right';
 }

@@ -52,8 +52,8 @@ function gloving(seen: Seen, knitM: number): readonly NextHold[] {
   const by = otherSide(of);
   const hold = (hand: Side, act: HoldAct, place: GownPlace): NextHold => ({ hand, act, place, of, thing: null });
   const isBare = past !== null && past < 0 && seen.gloves[of] !== 'over';
-  // A finger that is out of its cuff: nothing goes on with this gown, unless the whole hand comes out.
-  if (isBare && !seen.isOut[of]) return [];
+  // Until a new glove lies there, or a finger is out of its cuff and not the whole hand: nothing goes on.
+  if (seen.gloves[of] === 'away' || (isBare && !seen.isOut[of])) return [];
   if (isBare && seen.gloves[of] !== 'lying') return [hold(of, 'push', 'gloveMouth')];
   switch (seen.gloves[of]) {
     case 'lying':

@@ -130,7 +130,8 @@ export class Gown {
     for (const side of SIDES) {
       pushed[side] = this.reach.step(side, armOf(scene, side, host.torsoX()));
       const arm = dress.arms[side];
-      if (arm.inM > 0 && arm.glove === 'lying' && !host.hands[side].closed && pushed[side] > 0) this.push(arm, pushed[side]);
+      const isFree = arm.glove === 'lying' || arm.glove === 'away';
+      if (arm.inM > 0 && isFree && !host.hands[side].closed && pushed[side] > 0) this.push(arm, pushed[side]);
     }
     this.openGloving.step((side, mps) => this.sayTorn(this.gloving.pulled(side, mps)), (side) => this.takeOffTable(side));
     for (const tear of this.gloving.step(pushed)) this.sayTorn(tear);
@@ -233,7 +234,7 @@ export class Gown {
     this.shows.passCuff(side);
     this.gloving.fresh(side);
     arm.inM = scene.scenario.gown.sleeveM + arm.advanceM;
-    arm.glove = 'lying';
+    arm.glove = 'away';
     arm.drawnM = arm.advanceM = 0;
     host.hands[side].closed = false;
     host.replaced(this.surfaces.slots.thing[scene.gown!.gloves[side]]!.solid);
@@ -241,7 +242,10 @@ export class Gown {
 
   /** The assistant has opened a new glove on the table; one that was not on yet is taken away. */
   opened(side: Side): void {
-    if (this.pulled[side]) this.layAnew(this.scene.gown!.gloves[side]);
+    if (this.pulled[side]) {
+      this.dress.arms[side].glove = 'lying';
+      this.layAnew(this.scene.gown!.gloves[side]);
+    }
     this.changed = this.pulled[side] || this.freshGlove(side);
     this.pulled[side] = '';
   }

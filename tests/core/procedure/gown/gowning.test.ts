@@ -100,7 +100,9 @@ describe('A glove that came off in the middle of the work', () => {
   const worked = (): Shown => gloved().for(0.1, { card: 'tied' });
 
   it('is put on by the open method, which the hint tells hold by hold', () => {
-    const work = worked().for(0.1, off);
+    const work = worked().for(0.1, { ...off, gloves: { left: 'on', right: 'away' } });
+    expect(work.hint).toBe('The assistant opens a new right glove on the gown table.');
+    work.for(0.1, off);
     expect(work.hint).toBe('Take the new right glove with the gloved left hand, under its turned-back cuff.');
     expect(work.for(0.1, { gloves: { left: 'on', right: 'taken' } }).hint).toContain('slip the bare right hand in from above');
     expect(work.for(0.1, { gloves: { left: 'on', right: 'entered' } }).hint).toContain('on into the glove');
