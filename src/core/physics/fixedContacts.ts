@@ -63,9 +63,10 @@ export class FixedContacts {
   /**
    * Completes a contact of node i (not held, not pinned) whose normal, separation (as gap), friction and displacement of the surface
    * the caller has filled in at index `count`. What overlapped before the sub-step began is undone by shifting position and
-   * previous position alike, at limited speed: it gives no velocity and no friction.
+   * previous position alike, at limited speed: it gives no velocity and no friction. What other contacts have just shifted the node
+   * into the surface, to undo their own overlaps, is taken back at once.
    */
-  close({ nodes, settings, h }: ContactStores, i: number, shape: number): void {
+  close({ nodes, settings, startX, startY, h }: ContactStores, i: number, shape: number): void {
     const k = this.count;
     if (k === this.capacity) return;
     const { x, y, prevX, prevY } = nodes;
@@ -73,7 +74,8 @@ export class FixedContacts {
     const ny = this.ny[k];
     const gap = this.gap[k] - nx * (x[i] - prevX[i] - this.surfaceX[k]) - ny * (y[i] - prevY[i] - this.surfaceY[k]);
     if (gap < 0) {
-      const recover = settings.recoveryFixed * h;
+      const shoved = nx * (startX[i] - prevX[i]) + ny * (startY[i] - prevY[i]);
+      const recover = settings.recoveryFixed * h + (shoved > 0 ? shoved : 0);
       const shift = -gap < recover ? -gap : recover;
       x[i] += shift * nx;
       y[i] += shift * ny;
@@ -122,5 +124,8 @@ export class FixedContacts {
 interface ContactStores {
   readonly nodes: NodeStore;
   readonly settings: Settings;
+  /** Node positions at the beginning of the sub-step. */
+  readonly startX: Float64Array;
+  readonly startY: Float64Array;
   readonly h: number;
 }
