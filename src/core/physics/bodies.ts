@@ -17,6 +17,9 @@ export class BodyStore {
   readonly vx: Float64Array;
   readonly vy: Float64Array;
   readonly omega: Float64Array;
+  /** Where the body was at the beginning of the sub-step, before overlaps were undone. */
+  readonly startX: Float64Array;
+  readonly startY: Float64Array;
   /** Displacement and turn within the present sub-step (m, rad). */
   readonly dx: Float64Array;
   readonly dy: Float64Array;
@@ -60,6 +63,8 @@ export class BodyStore {
     this.vx = column();
     this.vy = column();
     this.omega = column();
+    this.startX = this.x.slice();
+    this.startY = this.y.slice();
     this.dx = column();
     this.dy = column();
     this.turn = column();

@@ -96,13 +96,16 @@ function crosses(state: SolverState, i: number, j: number): boolean {
 
 /** Puts the nodes from..to of the strand of `member` back to the beginning of the sub-step, at rest. */
 function goBack(state: SolverState, from: number, to: number, member: number): void {
-  const { nodes, strands, startX, startY } = state;
+  const { nodes, bodies, strands, startX, startY } = state;
   const strand = strands[nodes.strand[member]]!;
   for (let i = Math.max(strand.start, from); i <= Math.min(strand.end - 1, to); i++) {
     if (nodes.pinMoves[i] === 1) continue;
     nodes.x[i] = nodes.prevX[i] = startX[i];
     nodes.y[i] = nodes.prevY[i] = startY[i];
     const body = nodes.holder[i];
-    if (body >= 0 && state.bodies.isDynamic(body)) state.bodies.dx[body] = state.bodies.dy[body] = state.bodies.turn[body] = 0;
+    if (body < 0 || !bodies.isDynamic(body)) continue;
+    bodies.x[body] = bodies.startX[body];
+    bodies.y[body] = bodies.startY[body];
+    bodies.dx[body] = bodies.dy[body] = bodies.turn[body] = 0;
   }
 }

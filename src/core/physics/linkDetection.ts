@@ -1,3 +1,4 @@
+import { fileHeldContact, keyOfLink } from './heldContacts.ts';
 import { segmentsCross } from './segments.ts';
 import type { SolverState } from './solverState.ts';
 import type { Strand } from './strands.ts';
@@ -7,7 +8,7 @@ const BLUNT = 0.75;
 
 /** Finds contacts of links with corners and round ends of shapes, and links caught across the axis of a post. */
 export function detectLinkContacts(state: SolverState): void {
-  const { candidates, shapes, nodes, strands, bodies, settings } = state;
+  const { candidates, shapes, nodes, strands, bodies, settings, soft } = state;
   const { link, linkVertex, linkDue } = candidates;
   const { vx, vy, first, shapeOfVertex, body: bodyOf } = shapes;
   const { x, y, strand: strandOf } = nodes;
@@ -25,7 +26,7 @@ export function detectLinkContacts(state: SolverState): void {
       shape = shapeOfVertex[v];
       member = strandOf[i];
       strand = strands[member]!;
-      travelled = strand.travel + travel[bodyOf[shape]];
+      travelled = strand.travel + travel[bodyOf[shape]] + soft.shoved;
       reach = reachOf(state, shape, strand);
     }
     if (travelled < linkDue[c]) continue;
@@ -117,12 +118,30 @@ const reachOf = ({ shapes, bodies }: SolverState, shape: number, strand: Strand)
 function fileLinkContact(state: SolverState, i: number, v: number, shape: number, strand: Strand): void {
   const { shapes, soft } = state;
   const r = shapes.radius[shape];
-  const body = shapes.body[shape];
-  const k = soft.open(i, i + 1, -1, body, shape);
-  soft.shareA[k] = 1 - soft.shareB[k];
-  soft.friction[k] = strand.bodyFriction[body];
+  const k = soft.count;
+  soft.friction[k] = strand.bodyFriction[shapes.body[shape]];
   soft.armX[k] = shapes.vx[v] + r * soft.nx[k];
   soft.armY[k] = shapes.vy[v] + r * soft.ny[k];
+  closeLinkContact(state, i, v, shape);
+}
+
+/**
+ * Completes a contact of link i with a shape. Where the nearer node cannot move by itself, what holds it takes the part of the link:
+ * the far node alone would be thrown about, since it moves the place of contact the less the farther off it is.
+ */
+function closeLinkContact(state: SolverState, i: number, v: number, shape: number): void {
+  const { shapes, nodes, soft } = state;
+  const k = soft.count;
+  const t = soft.shareB[k];
+  const near = t < 0.5 ? i : i + 1;
+  const body = shapes.body[shape];
+  if (nodes.holder[near] >= 0) {
+    fileHeldContact(state, near, body, shape, keyOfLink(state, near, near - i, v));
+    return;
+  }
+  const isPinned = nodes.inverseMass[near] === 0;
+  soft.open(isPinned ? near : i, isPinned ? -1 : i + 1, -1, body, shape);
+  soft.shareA[k] = isPinned ? 1 : 1 - t;
   soft.close(state);
 }
 
@@ -147,8 +166,7 @@ function detectAxisCrossings(state: SolverState): void {
     const nx = axisX / axis;
     const ny = axisY / axis;
     const below = (vx[top] - x[i] - t * (x[i + 1] - x[i])) * nx + (vy[top] - y[i] - t * (y[i + 1] - y[i])) * ny;
-    const k = soft.open(i, i + 1, -1, shapes.body[shape], shape);
-    soft.shareA[k] = 1 - t;
+    const k = soft.count;
     soft.shareB[k] = t;
     soft.friction[k] = 0;
     soft.nx[k] = nx;
@@ -156,6 +174,6 @@ function detectAxisCrossings(state: SolverState): void {
     soft.gap[k] = -(below + shapes.radius[shape] + strands[nodes.strand[i]]!.radiusOnStatic);
     soft.armX[k] = vx[top];
     soft.armY[k] = vy[top];
-    soft.close(state);
+    closeLinkContact(state, i, top, shape);
   }
 }

@@ -1,3 +1,4 @@
+import { fileHeldContact, keyOfNode } from './heldContacts.ts';
 import type { SolverState } from './solverState.ts';
 import type { Strand } from './strands.ts';
 
@@ -31,7 +32,7 @@ function detectOnPolygon(state: SolverState, shape: number): void {
     if (strandOf[i] !== member) { // candidates of one strand follow each other
       member = strandOf[i];
       strand = strands[member]!;
-      travelled = strand.travel + bodies.travel[body];
+      travelled = strand.travel + bodies.travel[body] + soft.shoved;
       reach = shapes.radius[shape] + (isFixed ? strand.radiusOnStatic : strand.radius);
     }
     if (travelled < nodeDue[c]) continue;
@@ -106,7 +107,7 @@ function detectOnRound(state: SolverState, shape: number): void {
     if (strandOf[i] !== member) { // candidates of one strand follow each other
       member = strandOf[i];
       strand = strands[member]!;
-      travelled = strand.travel + bodies.travel[body];
+      travelled = strand.travel + bodies.travel[body] + soft.shoved;
       reach = shapes.radius[shape] + (isFixed ? strand.radiusOnStatic : strand.radius);
     }
     if (travelled < nodeDue[c]) continue;
@@ -135,43 +136,41 @@ function detectOnRound(state: SolverState, shape: number): void {
 function fileOnMoving(state: SolverState, i: number, shape: number, strand: Strand): void {
   const { shapes, nodes, soft } = state;
   const body = shapes.body[shape];
-  const k = soft.open(i, -1, -1, body, shape);
-  soft.shareA[k] = 1;
+  const k = soft.count;
   soft.friction[k] = strand.bodyFriction[body];
   soft.armX[k] = nodes.x[i] - strand.radius * soft.nx[k];
   soft.armY[k] = nodes.y[i] - strand.radius * soft.ny[k];
+  if (nodes.holder[i] >= 0) {
+    fileHeldContact(state, i, body, shape, keyOfNode(state, i, shape));
+    return;
+  }
+  soft.open(i, -1, -1, body, shape);
+  soft.shareA[k] = 1;
   soft.close(state);
 }
 
-/** The same for something fixed or driven. Held nodes act for their body; those of others are solved last. */
+/** The same for something fixed or driven; contacts of free nodes with those are solved last. */
 function fileOnFixed(state: SolverState, i: number, shape: number, strand: Strand): void {
-  const { shapes, nodes, bodies, fixed } = state;
+  const { shapes, nodes, bodies, fixed, soft } = state;
+  const body = shapes.body[shape];
+  const n = fixed.count;
+  const pointX = nodes.x[i] - strand.radiusOnStatic * fixed.nx[n];
+  const pointY = nodes.y[i] - strand.radiusOnStatic * fixed.ny[n];
   if (nodes.holder[i] >= 0) {
-    fileHeld(state, i, shape, strand);
+    const k = soft.count;
+    soft.nx[k] = fixed.nx[n];
+    soft.ny[k] = fixed.ny[n];
+    soft.gap[k] = fixed.gap[n];
+    soft.armX[k] = pointX;
+    soft.armY[k] = pointY;
+    soft.friction[k] = strand.bodyFriction[body];
+    fileHeldContact(state, i, body, shape, keyOfNode(state, i, shape));
     return;
   }
   if (nodes.inverseMass[i] === 0) return;
-  const body = shapes.body[shape];
-  const k = fixed.count;
   const turn = bodies.turn[body];
-  const armX = nodes.x[i] - strand.radiusOnStatic * fixed.nx[k] - bodies.x[body] - bodies.dx[body];
-  const armY = nodes.y[i] - strand.radiusOnStatic * fixed.ny[k] - bodies.y[body] - bodies.dy[body];
-  fixed.surfaceX[k] = bodies.dx[body] - turn * armY;
-  fixed.surfaceY[k] = bodies.dy[body] + turn * armX;
-  fixed.friction[k] = strand.bodyFriction[body];
+  fixed.surfaceX[n] = bodies.dx[body] - turn * (pointY - bodies.y[body] - bodies.dy[body]);
+  fixed.surfaceY[n] = bodies.dy[body] + turn * (pointX - bodies.x[body] - bodies.dx[body]);
+  fixed.friction[n] = strand.bodyFriction[body];
   fixed.close(state, i, shape);
-}
-
-function fileHeld(state: SolverState, i: number, shape: number, strand: Strand): void {
-  const { shapes, nodes, fixed, rigid } = state;
-  const n = fixed.count;
-  const body = shapes.body[shape];
-  const k = rigid.open(nodes.holder[i], body, -1, shape, -1 - i * shapes.count - shape);
-  rigid.nx[k] = -fixed.nx[n];
-  rigid.ny[k] = -fixed.ny[n];
-  rigid.armAX[k] = rigid.armBX[k] = nodes.x[i] - strand.radiusOnStatic * fixed.nx[n];
-  rigid.armAY[k] = rigid.armBY[k] = nodes.y[i] - strand.radiusOnStatic * fixed.ny[n];
-  rigid.gap[k] = fixed.gap[n];
-  rigid.friction[k] = strand.bodyFriction[body];
-  rigid.close(state);
 }

@@ -1,3 +1,4 @@
+import { fileHeldContact, keyOfNodes } from './heldContacts.ts';
 import type { SolverState } from './solverState.ts';
 import type { Strand } from './strands.ts';
 
@@ -16,7 +17,7 @@ function detectRun(state: SolverState, run: number, a: Strand, b: Strand): void 
   const { nx, ny, gap, shareB } = soft;
   const { slack, sideMemory } = settings;
   const reach = a.radius + b.radius;
-  const travelled = a.travel + b.travel;
+  const travelled = a.travel + b.travel + soft.shoved;
   for (let k = runStart[run], end = runStart[run + 1]; k < end; k++) {
     if (travelled < due[k]) continue;
     const i = node[k];
@@ -70,7 +71,7 @@ function touchEnd(state: SolverState, k: number, t: number, a: Strand, b: Strand
     side[k] = (x[j + 1] - x[j]) * (y[i] - y[j]) - (y[j + 1] - y[j]) * (x[i] - x[j]) >= 0 ? 1 : -1;
     const clear = d - reach - settings.slack;
     if (clear > 0) {
-      pairs.due[k] = clear - a.travel - b.travel;
+      pairs.due[k] = clear - a.travel - b.travel - soft.shoved;
       return;
     }
   }
@@ -107,6 +108,10 @@ function filePairContact(state: SolverState, i: number, j: number, a: Strand, b:
   soft.friction[k] = a.friction < b.friction ? a.friction : b.friction;
   soft.armX[k] = nodes.x[i] - a.radius * nx[k];
   soft.armY[k] = nodes.y[i] - a.radius * ny[k];
+  if (holder[i] >= 0 && holder[near] >= 0) {
+    fileHeldContact(state, i, holder[near], -1, keyOfNodes(state, i, near));
+    return;
+  }
   if (holder[i] >= 0) {
     soft.open(j, j + 1, -1, holder[i], -1);
     shareA[k] = 1 - t;

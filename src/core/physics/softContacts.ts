@@ -10,6 +10,8 @@ import type { NodeStore } from './strands.ts';
  */
 export class SoftContacts {
   count = 0;
+  /** Distance (m) that no node has been shifted farther in this sub-step to undo overlaps. */
+  shoved = 0;
   readonly capacity: number;
   readonly nodeA: Int32Array;
   readonly nodeB: Int32Array;
@@ -67,6 +69,11 @@ export class SoftContacts {
     this.mobility = numbers();
     this.easeA = numbers();
     this.easeB = numbers();
+  }
+
+  clear(): void {
+    this.count = 0;
+    this.shoved = 0;
   }
 
   /**
@@ -171,25 +178,64 @@ export class SoftContacts {
     const deep = 200 * overlap;
     const speed = isFixed ? settings.recoveryFixed : settings.recovery + (isPair ? settings.recoveryDeep * (deep < 1 ? deep : 1) : 0);
     const reach = speed * h;
-    const shift = (overlap < reach ? overlap : reach) / this.mobility[k];
-    const shiftX = shift * this.nx[k];
-    const shiftY = shift * this.ny[k];
+    const nx = this.nx[k];
+    const ny = this.ny[k];
+    let shift = (overlap < reach ? overlap : reach) / this.mobility[k];
     const { x, y, prevX, prevY, holder, inverseMass } = nodes;
+    if (!isFixed) {
+      for (let part = 0; part < 3; part++) {
+        const i = part === 0 ? this.nodeA[k] : part === 1 ? this.nodeB[k] : this.nodeC[k];
+        if (i < 0 || holder[i] >= 0) continue;
+        const w = inverseMass[i] * this.partOf(k, part);
+        if (w !== 0) shift = limitShift(nodes, i, w * nx, w * ny, shift);
+      }
+    }
+    const shiftX = shift * nx;
+    const shiftY = shift * ny;
+    let farthest = 0;
     for (let part = 0; part < 3; part++) {
       const i = part === 0 ? this.nodeA[k] : part === 1 ? this.nodeB[k] : this.nodeC[k];
       if (i < 0 || holder[i] >= 0) continue;
-      const share = part === 0 ? this.shareA[k] * this.easeA[k] : part === 1 ? this.shareB[k] * this.easeB[k] : this.shareC[k];
-      const w = inverseMass[i] * share;
+      const w = inverseMass[i] * this.partOf(k, part);
       if (w === 0) continue;
       x[i] += w * shiftX;
       y[i] += w * shiftY;
       prevX[i] += w * shiftX;
       prevY[i] += w * shiftY;
+      const way = w < 0 ? -w * shift : w * shift;
+      if (way > farthest) farthest = way;
     }
+    this.shoved += farthest;
     if (body < 0) return;
     bodies.x[body] -= bodies.inverseMass[body] * shiftX;
     bodies.y[body] -= bodies.inverseMass[body] * shiftY;
   }
+
+  /** Share of a node in the contact, times its ease. */
+  private partOf(k: number, part: number): number {
+    return part === 0 ? this.shareA[k] * this.easeA[k] : part === 1 ? this.shareB[k] * this.easeB[k] : this.shareC[k];
+  }
+}
+
+/** Stretch (m) of a link beyond which no overlap is undone at its cost. */
+const TOLERABLE_M = 0.0005;
+
+/** The part of `shift` by which a node may move along (mx, my) without drawing a link out farther than tolerable. */
+function limitShift(nodes: NodeStore, i: number, mx: number, my: number, shift: number): number {
+  const { prevX, prevY, rest, strand } = nodes;
+  let most = shift;
+  for (let side = -1; side <= 1; side += 2) {
+    const j = i + side;
+    if (j < 0 || j >= nodes.count || strand[j] !== strand[i]) continue;
+    const dx = prevX[i] - prevX[j];
+    const dy = prevY[i] - prevY[j];
+    const length = Math.sqrt(dx * dx + dy * dy);
+    const growth = (dx * mx + dy * my) / length;
+    if (growth <= 0) continue;
+    const room = rest[side < 0 ? j : i] + TOLERABLE_M - length;
+    if (growth * most > room) most = room > 0 ? room / growth : 0;
+  }
+  return most;
 }
 
 /** What a contact reads and moves. */

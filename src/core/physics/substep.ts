@@ -42,10 +42,12 @@ function substep(state: SolverState, left: number): void {
   const { nodes, bodies, fixed, soft, rigid, settings, strands } = state;
   state.startX.set(nodes.x);
   state.startY.set(nodes.y);
+  bodies.startX.set(bodies.x);
+  bodies.startY.set(bodies.y);
   predict(state, left);
   refreshCandidates(state);
   fixed.clear();
-  soft.count = 0;
+  soft.clear();
   rigid.count = 0;
   detectSideContacts(state);
   detectLinkContacts(state);
