@@ -4,12 +4,12 @@ import type { SolverState } from './solverState.ts';
 /** Greatest T h² / (m l): a taut chain is unstable above about a third. */
 const STABLE = 0.22;
 /** Greatest T h² / m (m): a body that presses on a taut chain stretches each link at the place by about this much, since contacts come after the chain. */
-const STRETCH_M = 0.0025;
+const STRETCH_M = 0.0008;
 /** Farthest way (m) that a body may go in a sub-step. */
 const STRIDE_M = 0.0013;
 /** While a scene settles before it sleeps: what remains of stretch and overlap then is frozen. */
 const WHILE_SETTLING = 12;
-const PATIENCE = 20;
+const PATIENCE = 8;
 
 /** Chooses the number of sub-steps for the coming step: more at once when a strand is taut, fewer only after a while. */
 export function chooseSubsteps(state: SolverState): void {
