@@ -49,12 +49,14 @@ export function rebuildFronts(state: SolverState): void {
     for (const step of [-1, 1] as const) {
       const next = node + step;
       if (next < strand.start || next >= strand.end || glue.has(next)) continue;
-      state.fronts.push(old.find((front) => front.node === node && front.step === step) ?? newFront(state, node, step, spec));
+      const before = (at: number): PeelFront | undefined => old.find((front) => front.node === at && front.step === step);
+      state.fronts.push(before(node) ?? newFront(state, node, step, spec, before(next)));
     }
   }
 }
 
-function newFront(state: SolverState, node: number, step: 1 | -1, spec: GlueSpec): PeelFront {
+/** `passed` is the front that has just come to this node, if one has: where the free side folds back, only it tells which way along the skin that was. */
+function newFront(state: SolverState, node: number, step: 1 | -1, spec: GlueSpec, passed: PeelFront | undefined): PeelFront {
   const { nodes, bodies } = state;
   const body = nodes.holder[node];
   const front: PeelFront = { node, step, body, peelN: spec.peelN, shearN: spec.shearN, receded: 0, isDone: false, pull: 0, alongX: step, alongY: 0 };
@@ -67,8 +69,8 @@ function newFront(state: SolverState, node: number, step: 1 | -1, spec: GlueSpec
     const near = surfaceNormal(state, body, nodes.x[node], nodes.y[node]);
     ax = near.ny;
     ay = -near.nx;
-    const towards = ax * (nodes.x[node + step] - nodes.x[node]) + ay * (nodes.y[node + step] - nodes.y[node]);
-    if (towards < 0) {
+    const out = passed ? skinDirection(state, passed) : { x: nodes.x[node + step] - nodes.x[node], y: nodes.y[node + step] - nodes.y[node] };
+    if (ax * out.x + ay * out.y < 0) {
       ax = -ax;
       ay = -ay;
     }
