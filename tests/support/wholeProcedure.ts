@@ -7,6 +7,8 @@ const ABOVE_RAIL_M = 0.2;
 const AWAY_M = 1.3;
 /** Distance from the midline at which the face of the probe is laid down, in metres. */
 const PARK_M = 0.25;
+/** How far the face of the probe is lifted off the site to lay it down the second time (m): the cord that lies on the drape keeps it from sliding out over the rail. */
+const LIFT_M = 0.05;
 
 /** The whole procedure as a careful operator does it, step by step, in any of the rooms. */
 export class WholeProcedure {
@@ -27,7 +29,7 @@ export class WholeProcedure {
   /** Gel on the site, and the packet into the bin. */
   gel(): this {
     const { op, table } = this;
-    op.palmTo(this.probe, -this.out * 0.27, this.over).turn(table, -40).take(table, 'gel');
+    op.palmTo(this.probe, -this.out * 0.27, this.over).turn(table, -60).take(table, 'gel'); // from steeply above: the packet lies beside the edge
     return this.squeeze().throwAway().back();
   }
 
@@ -80,7 +82,7 @@ export class WholeProcedure {
     op.endTo(table, site.x + out * 0.05, site.y + 0.05).endTo(table, site.x + out * 0.012, site.y + 0.012, 0.05);
     this.until('ready', 4);
     op.endTo(table, site.x + out * 0.1, site.y + 0.1);
-    op.endTo(probe, site.x - out * 0.06, site.y + 0.13).turn(probe, -50);
+    op.endTo(probe, site.x - out * 0.06, site.y + LIFT_M).turn(probe, -50);
     op.endTo(probe, -out * PARK_M, 1.06).endTo(probe, -out * PARK_M, 0.985, 0.08).release(probe).palmTo(probe, -out * 0.27, this.over);
     return this.putBack(-0.42);
   }

@@ -180,7 +180,8 @@ export class SoftContacts {
     const reach = speed * h;
     const nx = this.nx[k];
     const ny = this.ny[k];
-    let shift = (overlap < reach ? overlap : reach) / this.mobility[k];
+    const wanted = overlap < reach ? overlap : reach;
+    let shift = wanted / this.mobility[k];
     const { x, y, prevX, prevY, holder, inverseMass } = nodes;
     if (!isFixed) {
       for (let part = 0; part < 3; part++) {
@@ -206,9 +207,13 @@ export class SoftContacts {
       if (way > farthest) farthest = way;
     }
     this.shoved += farthest;
-    if (body < 0) return;
-    bodies.x[body] -= bodies.inverseMass[body] * shiftX;
-    bodies.y[body] -= bodies.inverseMass[body] * shiftY;
+    if (body < 0 || bodies.inverseMass[body] === 0) return;
+    // What the nodes must not give, the body gives, but for what it has given to other contacts already.
+    const given = nx * (bodies.startX[body] - bodies.x[body]) + ny * (bodies.startY[body] - bodies.y[body]);
+    const lacking = wanted - shift * this.mobility[k] - (given > 0 ? given : 0);
+    const way = bodies.inverseMass[body] * shift + (lacking > 0 ? lacking : 0);
+    bodies.x[body] -= way * nx;
+    bodies.y[body] -= way * ny;
   }
 
   /** Share of a node in the contact, times its ease. */
