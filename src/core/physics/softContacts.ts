@@ -3,6 +3,10 @@ import type { FixedContacts } from './fixedContacts.ts';
 import type { Settings } from './settings.ts';
 import type { NodeStore } from './strands.ts';
 
+/** Stretch (m) of a link beyond which no overlap is undone at its cost, and overlaps (m) too slight to draw a link out. */
+const TOLERABLE_M = 0.0005;
+const SLIGHT_M = 1e-5;
+
 /**
  * Contacts in which strands take part and that may move both sides: node with moving body, link with any body, node with link.
  * The contact point is Σ share·node over up to three nodes, minus a point of a body if there is one.
@@ -183,14 +187,7 @@ export class SoftContacts {
     const wanted = overlap < reach ? overlap : reach;
     let shift = wanted / this.mobility[k];
     const { x, y, prevX, prevY, holder, inverseMass } = nodes;
-    if (!isFixed) {
-      for (let part = 0; part < 3; part++) {
-        const i = part === 0 ? this.nodeA[k] : part === 1 ? this.nodeB[k] : this.nodeC[k];
-        if (i < 0 || holder[i] >= 0) continue;
-        const w = inverseMass[i] * this.partOf(k, part);
-        if (w !== 0) shift = limitShift(nodes, i, w * nx, w * ny, shift);
-      }
-    }
+    if (!isFixed && overlap > SLIGHT_M) shift = this.sparingLinks(nodes, k, shift);
     const shiftX = shift * nx;
     const shiftY = shift * ny;
     let farthest = 0;
@@ -216,31 +213,34 @@ export class SoftContacts {
     bodies.y[body] -= way * ny;
   }
 
+  /** The part of `shift` by which the nodes of a contact may move along its normal without drawing a link out farther than tolerable. */
+  private sparingLinks(nodes: NodeStore, k: number, shift: number): number {
+    const { prevX, prevY, rest, strand, holder, inverseMass, count } = nodes;
+    let most = shift;
+    for (let part = 0; part < 3; part++) {
+      const i = part === 0 ? this.nodeA[k] : part === 1 ? this.nodeB[k] : this.nodeC[k];
+      if (i < 0 || holder[i] >= 0) continue;
+      const w = inverseMass[i] * this.partOf(k, part);
+      const moveX = w * this.nx[k];
+      const moveY = w * this.ny[k];
+      for (let j = i - 1; j <= i + 1; j += 2) {
+        if (j < 0 || j >= count || strand[j] !== strand[i]) continue;
+        const dx = prevX[i] - prevX[j];
+        const dy = prevY[i] - prevY[j];
+        const length = Math.sqrt(dx * dx + dy * dy);
+        const growth = (dx * moveX + dy * moveY) / length;
+        if (growth <= 0) continue;
+        const room = rest[j < i ? j : i] + TOLERABLE_M - length;
+        if (growth * most > room) most = room > 0 ? room / growth : 0;
+      }
+    }
+    return most;
+  }
+
   /** Share of a node in the contact, times its ease. */
   private partOf(k: number, part: number): number {
     return part === 0 ? this.shareA[k] * this.easeA[k] : part === 1 ? this.shareB[k] * this.easeB[k] : this.shareC[k];
   }
-}
-
-/** Stretch (m) of a link beyond which no overlap is undone at its cost. */
-const TOLERABLE_M = 0.0005;
-
-/** The part of `shift` by which a node may move along (mx, my) without drawing a link out farther than tolerable. */
-function limitShift(nodes: NodeStore, i: number, mx: number, my: number, shift: number): number {
-  const { prevX, prevY, rest, strand } = nodes;
-  let most = shift;
-  for (let side = -1; side <= 1; side += 2) {
-    const j = i + side;
-    if (j < 0 || j >= nodes.count || strand[j] !== strand[i]) continue;
-    const dx = prevX[i] - prevX[j];
-    const dy = prevY[i] - prevY[j];
-    const length = Math.sqrt(dx * dx + dy * dy);
-    const growth = (dx * mx + dy * my) / length;
-    if (growth <= 0) continue;
-    const room = rest[side < 0 ? j : i] + TOLERABLE_M - length;
-    if (growth * most > room) most = room > 0 ? room / growth : 0;
-  }
-  return most;
 }
 
 /** What a contact reads and moves. */
