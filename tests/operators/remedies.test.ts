@@ -88,7 +88,7 @@ describe('A remedy', () => {
 
   it('prepare and drape again: everything lies as at the start, with new skin and drapes', () => {
     const { op, run, result } = runOperator((op) => {
-      op.turn('left', -50).palmTo('left', 0.13, 1.3).fingersTo('left', 0.07, 1.1, 0.1).grip('left').fingersTo('left', 0.09, 1.3, 0.05).wait(0.5).release('left').palmTo('left', 0.27, 1.4).wait(0.5);
+      op.turn('left', -50).palmTo('left', 0.13, 1.3).fingersTo('left', 0.07, 1.1, 0.1).grip('left').fingersTo('left', 0.09, 1.3, 0.05).wait(0.5).fingersTo('left', 0.06, 1.12, 0.1).release('left').palmTo('left', 0.27, 1.4).wait(0.5);
       answer(op, 'prepAndDrape').wait(takes('prepAndDrape'));
     }, QUICK_REMEDIES);
     expect(result.breaks.map(({ rule }) => rule)).toEqual(['drape-slid-away']);

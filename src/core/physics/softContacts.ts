@@ -4,7 +4,7 @@ import type { Settings } from './settings.ts';
 import type { NodeStore } from './strands.ts';
 
 /** Stretch (m) of a link beyond which no overlap is undone at its cost, and overlaps (m) too slight to draw a link out. */
-const TOLERABLE_M = 0.0005;
+const TOLERABLE_M = 0.001;
 const SLIGHT_M = 1e-5;
 
 /**

@@ -4,7 +4,7 @@ import type { SolverState } from './solverState.ts';
 /** Greatest T h² / (m l): a taut chain is unstable above about a third. */
 const STABLE = 0.22;
 /** Greatest T h² / m (m): a body that presses on a taut chain stretches each link at the place by about this much, since contacts come after the chain. */
-const STRETCH_M = 0.0008;
+const STRETCH_M = 0.0016;
 /** Farthest way (m) that a body may go in a sub-step. */
 const STRIDE_M = 0.0013;
 /** While a scene settles before it sleeps: what remains of stretch and overlap then is frozen. */
