@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { World } from '../../../src/core/physics/index.ts';
+import { box } from '../../support/physics/geometry.ts';
 import { PeelExperiment } from '../../support/physics/peelExperiment.ts';
 import { peelForce } from '../../support/physics/references.ts';
 
@@ -45,6 +47,25 @@ describe('an adhesive edge', () => {
     const experiment = new PeelExperiment(1, 0); // cos 0 = 1: no peel force at any load
     for (let k = 0; k < 240; k++) experiment.load(10 * Math.min(1, k / 120));
     expect(experiment.gluedCount).toBe(40);
+  });
+
+  it.each([120, 154])('folded back and pulled at %f degrees comes off to its last node at the same force', (angle) => {
+    const world = new World({ gravity: 0, sleep: false });
+    const skin = world.addBody({ kind: 'static', x: 0, y: -0.1, shapes: [box(1, 0.1)], friction: 0 });
+    const [dirX, dirY] = [Math.cos(degrees(angle)), Math.sin(degrees(angle))];
+    const points = Array.from({ length: 20 }, (_, i): [number, number] => [0.01 * Math.min(i, 2) + 0.01 * Math.max(0, i - 2) * dirX, 0.0015 + 0.01 * Math.max(0, i - 2) * dirY]);
+    world.addStrand({ points, massPerM: 0.06, radius: 0.0015, stiffnessN: 5e3, bendingNm2: 2e-6, friction: 0, airDragPerS: 3, selfCollide: false });
+    world.finalize();
+    for (let node = 0; node < 3; node++) world.glueNode(node, skin, 1);
+    const expected = peelForce(1, degrees(angle)); // Kendall's energy balance
+    const glued = (): number => [0, 1, 2].filter((node) => world.isGlued(node)).length;
+    for (let k = 0; k <= 960; k++) {
+      const load = expected * Math.min(0.9, 0.9 * (k / 120)) + (k > 240 ? (0.15 * expected * (k - 240)) / 720 : 0);
+      world.setNodeForce(19, load * dirX, load * dirY);
+      world.step();
+      if (load < 0.95 * expected) expect(glued()).toBe(3);
+    }
+    expect(glued()).toBe(0); // at 1.05 of it
   });
 
   it('goes with skin that moves', () => {

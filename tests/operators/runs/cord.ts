@@ -24,7 +24,7 @@ export const CORD_RUNS: readonly BreakRun[] = [
     breaks: [
       {
         rule: 'cord-hung-below-returned', surface: 'drape.right#1:{0..20}', against: 'sheath#1:{10..29}', severity: 'major',
-        spread: [...[0, 1, 2, 4, 6].map((depth) => `${depth} drape.right#1:{0..20}`), ...[0, 1, 3, 5, 7].map((depth) => `${depth} sheath#1:{10..29}`)],
+        spread: [...[0, 1, 3, 5].map((depth) => `${depth} drape.right#1:{0..20}`), ...[0, 2, 4, 6].map((depth) => `${depth} sheath#1:{10..29}`)],
       },
     ],
   },
@@ -35,7 +35,7 @@ export const CORD_RUNS: readonly BreakRun[] = [
   },
   {
     what: 'the open end of the sheath is drawn in and laid on the field', room: TAIL_INSIDE,
-    play: (op) => drawIn(op, 0.243, 1.2).palmTo('right', -0.1, 1.1, 0.6).wait(0.3),
+    play: (op) => drawIn(op, 0.24, 1.2).palmTo('right', -0.1, 1.1, 0.6).wait(0.3),
     breaks: [alone('tail-on-field', 'drape.right#1:{8..20}', 'sheath#1:{20..27}', { spread: ['0 drape.right#1:{8..20}', '0 sheath#1:{17..19}'], severity: 'major' })],
   },
   {

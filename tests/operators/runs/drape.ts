@@ -39,13 +39,13 @@ export const DRAPE_RUNS: readonly BreakRun[] = [
   },
   {
     what: 'a tug toward the site draws the edge over it, and is held there', room: 'restless-patient-head-down',
-    play: (op) => tugTowardSite(op).wait(0.5),
+    play: (op) => tugTowardSite(op).palmTo('left', -0.05, 1.215, 0.1).wait(0.5),
     breaks: [SLID_TOWARD],
     after: ({ run, result }) => expect(result.handling.driftM.left).toBeGreaterThan(run.scenario.policy.driftTowardSiteM),
   },
   {
     what: 'let go after such a tug, the edge that no longer sticks slides off and bares skin as well', room: 'restless-patient-head-down',
-    play: (op) => tugTowardSite(op).release('left').wait(1),
+    play: (op) => tugTowardSite(op).fingersTo('left', 0.02, 1.14, 0.1).release('left').wait(1),
     breaks: [SLID_TOWARD, SLID_AWAY],
   },
 ];

@@ -34,7 +34,7 @@ export const FIXED_THING_RUNS: readonly BreakRun[] = [
   {
     what: 'probe on a bare rail', room: 'high-rails-short-sheath',
     play: (op) => {
-      op.palmTo('right', -0.1, 1.35).turn('left', -50).take('left', 'probe').palmTo('left', -0.1, 1.25).turn('left', 60).palmTo('left', -0.25, 1.28);
+      op.palmTo('right', -0.1, 1.35).turn('left', -50).take('left', 'probe').palmTo('left', op.hand('left').x, 1.25).palmTo('left', -0.1, 1.25).turn('left', 60).palmTo('left', -0.25, 1.28);
       touch(op, 'left', -1, 0, 'rail.right', 'sheath:probe').palmTo('left', -0.2, 1.25);
     },
     // The glove lies on the first stretches of the cord.

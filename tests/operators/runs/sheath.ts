@@ -18,6 +18,13 @@ function lowerMouth({ op }: Loading): void {
   for (let k = 0; k < 60 && op.run.breaks.length === 0; k++) op.palmsTo([['right', 0.04, 1.34 - 0.002 * k], ['left', x, 1.35 - 0.002 * k]], 0.05);
 }
 
+/** Both hands go aside with the opened sheath, the left to that x, and the assistant lets go of the probe. */
+function dropProbe(l: Loading, x: number): void {
+  l.fetch().open().aside().bring();
+  l.op.palmTo('left', 0.3, 1.25).palmsTo([['left', 0.2, 1.25], ['right', -0.3, 1.4]], 0.15).palmsTo([['left', x, 1.25], ['right', x - 0.25, 1.4]], 0.15);
+  l.ask('letGo', 2);
+}
+
 /** Loading the probe into its sheath. */
 export const SHEATH_RUNS: readonly BreakRun[] = [
   run(
@@ -60,7 +67,7 @@ export const SHEATH_RUNS: readonly BreakRun[] = [
     [
       {
         rule: 'sheath-below-field', surface: 'sheath#1:probe', against: null, severity: 'critical',
-        spread: ['0 sheath#1:probe', '0 sheath#1:{0..60}', '0 sheath#1:end', '1 drape.left#1:{0..30}', '2 sheath#1:{0..60}', '3 drape.left#1:{0..30}', '4 sheath#1:{0..60}'],
+        spread: ['0 sheath#1:probe', '0 sheath#1:{0..60}', '0 sheath#1:end', '1 drape.left#1:{0..30}', '2 sheath#1:{0..60}', '3 drape.left#1:{0..30}'],
       },
     ],
     'sheath-loose-clumsy',
@@ -84,17 +91,11 @@ export const SHEATH_RUNS: readonly BreakRun[] = [
       alone('sleeve-on-bare-cord', 'gown#1:left.upperSleeve', 'cord:{0..12}'),
     ],
   ),
+  run('the bare probe falls on to a sleeve', (l) => dropProbe(l, -0.2), [alone('sleeve-on-bare-probe', 'gown#1:left.upperSleeve', 'bareProbe')]),
   run(
     'the bare probe falls on to the field',
-    (l) => {
-      l.fetch().open().aside().bring();
-      l.op.palmTo('left', 0.3, 1.25).palmsTo([['left', 0.2, 1.25], ['right', -0.3, 1.4]], 0.15).palmsTo([['left', -0.2, 1.25], ['right', -0.45, 1.4]], 0.15);
-      l.ask('letGo', 2);
-    },
-    [
-      alone('sleeve-on-bare-probe', 'gown#1:left.upperSleeve', 'bareProbe'),
-      { rule: 'bare-probe-on-field', surface: 'drape.left#1:{20..38}', against: 'bareProbe', severity: 'major', spread: ['0 drape.left#1:{20..38}'] },
-    ],
+    (l) => dropProbe(l, -0.3),
+    [{ rule: 'bare-probe-on-field', surface: 'drape.left#1:{20..38}', against: 'bareProbe', severity: 'major', spread: ['0 drape.left#1:{20..38}'] }],
   ),
   run(
     'a hand keeps the open end while the assistant takes it',
@@ -103,7 +104,7 @@ export const SHEATH_RUNS: readonly BreakRun[] = [
       l.op.palmTo('right', l.op.hand('right').x + 0.03, 1.46, 0.15);
       l.ask('pullTail', 0.8).ask('stop', 1);
     },
-    [{ rule: 'glove-on-sheath-tail', surface: 'glove.right#1:fingers', against: 'sheath#1:openEnd', spread: ['0 glove.right#1:fingers', '0 glove.right#1:palm', '1 sheath#1:{5..9}'] }],
+    [{ rule: 'glove-on-sheath-tail', surface: 'glove.right#1:fingers', against: 'sheath#1:openEnd', spread: ['0 glove.right#1:fingers', '1 sheath#1:{5..9}'] }],
   ),
   run(
     'a glove comes up under the assistant’s arm',
@@ -128,9 +129,9 @@ export const SHEATH_RUNS: readonly BreakRun[] = [
       { rule: 'sleeve-on-bare-cord', surface: 'gown#1:left.upperSleeve', against: 'cord:{4..30}', spread: ['0 gown#1:left.upperSleeve', '0 gown#1:left.lowerSleeve'] },
       {
         rule: 'glove-on-bare-cord', surface: 'glove.left#1:cuff', against: 'cord:{4..30}',
-        spread: [...['cuff', 'back', 'palm', 'fingers'].map((part) => `0 glove.left#1:${part}`), '1 sheath#1:probe'],
+        spread: ['cuff', 'back', 'palm'].map((part) => `0 glove.left#1:${part}`),
       },
-      alone('glove-on-bare-cord', 'glove.right#1:palm', 'cord:{4..30}'),
+      alone('cord-on-field', 'drape.left#1:{30..38}', 'cord:{4..30}'),
     ],
   ),
 ];
