@@ -39,31 +39,25 @@ describe('From the gown to the needle in one run', () => {
     const { result } = runOperator((op) => {
       const work = new GownToNeedle(op);
       work.gown.gowned().glove('right').glove('left').card(0.03).waitTogether(ROOMY.tasks.waitS + 1);
-      work.toBed().sheathe().layDown();
+      work.toBed().sheathe(1.5).layDown(); // the cord that was let go swings no more against the fingers that meet it
       new WholeProcedure(op).gelFromTable('gelTwo').op.finish();
     }, ROOMY);
     expectBreaks(result, [
       {
         rule: 'glove-on-card-end', surface: 'glove.right#1:fingers', against: 'tieCard#1:far', severity: 'critical', escalatedBy: ['unsterile-used-at-site'],
-        spread: [
-          '0 glove.right#1:fingers', '1 sheath#1:end', '2 kitTable', '3 gelTwo#1:body', '3 anaesthetic#1:body', '3 needle#1:body', '4 site#1:{10..16}',
-          // Along the film it goes to the other glove, and with film and cord from fold to fold of the drape.
-          '1 sheath#1:5', ...['back', 'cuff', 'palm'].map((part) => `2 glove.left#1:${part}`), '4 glove.left#1:fingers', '5 sheath#1:probe',
-          ...[3, 5, 7, 9, 11].map((depth) => `${depth} sheath#1:{1..14}`), ...[4, 5, 6, 8, 10].map((depth) => `${depth} drape.left#1:{15..34}`),
-        ],
+        spread: ['0 glove.right#1:fingers', '1 sheath#1:end', '2 kitTable', '3 gelTwo#1:body', '3 anaesthetic#1:body', '3 needle#1:body', '4 site#1:{10..16}'],
       },
     ]);
     // What the report tells of it: the card is the root of what happened two stations later.
-    const told = chainRows(result.breaks[0]!, result.words).map(({ surface, how }) => `${surface} ${how}`);
-    expect(told[0]).toBe('right glove, fingers met assistant’s part of the tie card');
-    expect(told).toEqual(expect.arrayContaining([
+    expect(chainRows(result.breaks[0]!, result.words).map(({ surface, how }) => `${surface} ${how}`)).toEqual([
+      'right glove, fingers met assistant’s part of the tie card',
       'folds at the open end of the sheath touched right glove, fingers',
       'kit table touched folds at the open end of the sheath',
       'gel packet touched kit table',
       'anaesthetic syringe touched kit table',
       'needle syringe touched kit table',
       'site touched gel packet',
-    ]));
+    ]);
     expect(reachWords(result.breaks[0]!)).toBe('it reached the site');
     expect(scoreRun(result, ROOMY).reasons.find(({ id }) => id === 'usedUnsterile')!.holds).toBe(false);
   }, PATIENCE_MS);

@@ -31,12 +31,14 @@ export class GownToNeedle {
     return this;
   }
 
-  /** The probe into its sheath, until its cord is covered; the empty packet goes into the bin before the assistant comes. */
-  sheathe(): this {
+  /** The probe into its sheath, until its cord is covered; the empty packet goes into the bin before the assistant comes. `stillS` s pass between letting the cord go and drawing the film. */
+  sheathe(stillS = 0): this {
     const { loading } = this;
     loading.fetch().open().aside().squeeze();
     this.intoBin();
-    loading.bring().under().lower().takeProbe().letGo().drawUp();
+    loading.bring().under().lower().takeProbe().letGo();
+    this.op.wait(stillS);
+    loading.drawUp();
     this.op.palmTo('left', ...HELD_HIGH, 0.15).palmTo('right', ...ASIDE);
     loading.tail();
     this.op.palmTo('right', -0.25, 1.35);
