@@ -29,7 +29,8 @@ export class WholeProcedure {
   /** Gel on the site, and the packet into the bin. */
   gel(): this {
     const { op, table } = this;
-    op.palmTo(this.probe, -this.out * 0.27, this.over).turn(table, -60).take(table, 'gel'); // from steeply above: the packet lies beside the edge
+    // From steeply above: the packet lies beside the edge.
+    op.palmTo(this.probe, -this.out * 0.27, this.over).turn(table, -60).take(table, 'gel');
     return this.squeeze().throwAway().back();
   }
 
