@@ -2,10 +2,12 @@
  * Takes pictures of the fixtures and measures a frame: `node src/app/canvas/dev/shots.mjs <folder> [time] [only]`.
  * Needs a Chromium named by CHROMIUM, or at /usr/bin/chromium.
  */
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { chromium } from '@playwright/test';
 import { createServer } from 'vite';
 
-const [folder = '/tmp/canvas-shots', mode = '', only = ''] = process.argv.slice(2);
+const [folder = join(tmpdir(), 'canvas-shots'), mode = '', only = ''] = process.argv.slice(2);
 const SHOTS = [
   ['field-1280', 1280, 720, 'scene=field'],
   ['field-1600', 1600, 900, 'scene=field'],
@@ -48,7 +50,7 @@ const SHOTS = [
   ['gown-room-1600', 1600, 900, 'scene=gown&seconds=11.5&framing=room'],
 ];
 
-const server = await createServer({ root: new URL('.', import.meta.url).pathname, configFile: false, logLevel: 'error', server: { port: 5397, hmr: false, watch: null, fs: { allow: ['/'] } }, optimizeDeps: { include: ['pixi.js', 'pixi.js/unsafe-eval', 'zod'] }, cacheDir: '/tmp/canvas-dev-cache-gown' });
+const server = await createServer({ root: new URL('.', import.meta.url).pathname, configFile: false, logLevel: 'error', server: { port: 5397, hmr: false, watch: null, fs: { allow: ['/'] } }, optimizeDeps: { include: ['pixi.js', 'pixi.js/unsafe-eval', 'zod'] }, cacheDir: join(tmpdir(), 'canvas-dev-cache') });
 await server.listen();
 const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium' });
 try {
