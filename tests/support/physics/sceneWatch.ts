@@ -89,6 +89,10 @@ export class SceneWatch {
 
   private lookAtBodies(): void {
     const { engine, probe, packets, hands, statics } = this.scene;
+    for (const hand of hands) {
+      const { x, y } = engine.bodyPose(hand);
+      for (const shape of statics) this.deepestInStatic = Math.max(this.deepestInStatic, HAND_RADIUS - distanceTo(shape, x, y));
+    }
     for (const body of [probe, ...packets, ...hands]) {
       const { x, y } = engine.bodyPose(body);
       if (!(Math.abs(x) < 1.8 && y > -0.8 && y < 5)) this.lost++;

@@ -1,4 +1,5 @@
 import { signOf, type Side } from '../../../core/base/side.ts';
+import { FOLD_M } from '../../../core/room/gown/gownFacts.ts';
 import type { ArmDressPicture, HandPicture, SurfaceMark } from '../../../core/room/picture.ts';
 import type { MarkOf } from '../art/marks.ts';
 import { ACCENT, GOWN_LINE } from '../palette.ts';
@@ -15,8 +16,6 @@ const HAND_CM = 18;
 const FORE_CM = 27;
 const UPPER_CM = 33;
 const KNIT_CM = 6;
-/** More cloth than this beyond the fingertips hangs limp (m). */
-const FOLD_M = 0.06;
 const SCRUB_SLEEVE = down('#9DB7B4', '#7E9C99');
 
 /** Points of an arm from the fingertips to the shoulder, in centimetres of the room. */

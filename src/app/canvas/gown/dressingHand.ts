@@ -1,4 +1,5 @@
 import type { Side } from '../../../core/base/side.ts';
+import { HAND_IN_GLOVE_M, OUT_OF_CUFF_M } from '../../../core/room/gown/gownFacts.ts';
 import type { Frame } from '../frame.ts';
 import { handFrame } from '../hand/handFrame.ts';
 import { paintHand } from '../hand/paintHand.ts';
@@ -6,12 +7,6 @@ import { paintItem } from '../items/paintItem.ts';
 import { scaling, shift } from '../pen/affine.ts';
 import { paintClothOverHand, paintCuffBehindHand } from './arm.ts';
 import { paintLimpSleeve } from './limpSleeve.ts';
-
-/** Length of hand that goes into a glove, in millimetres, and a hand that is this far out of its cuff shows (m). */
-const IN_GLOVE_MM = 160;
-const SHOWS_M = 0;
-/** And one that is this far out has half its palm in the open (m). */
-const OUT_M = -0.09;
 
 /** A hand while gown and gloves are put on: bare, under the cloth of its sleeve, or on its way into a glove. */
 export function paintDressingHand(frame: Frame, side: Side): void {
@@ -28,10 +23,10 @@ export function paintDressingHand(frame: Frame, side: Side): void {
   const { surfaces } = hand;
   const marks = { fingers: markOf(surfaces.fingers), palm: markOf(surfaces.palm), back: markOf(surfaces.back), cuff: markOf(surfaces.cuff) };
   const bare = arm.inM <= 0;
-  const shows = bare || arm.toCuffM < SHOWS_M;
+  const shows = bare || arm.toCuffM < 0;
   const inHand = pen.in([hand.c / 1000, hand.s / 1000, -hand.s / 1000, hand.c / 1000, hand.x, hand.y]);
   // A bare hand that came out of its cuff: the cuff stays at the wrist.
-  const isOut = arm.toCuffM < OUT_M;
+  const isOut = arm.toCuffM <= -OUT_OF_CUFF_M;
   if (isOut) paintCuffBehindHand(inHand, -arm.toCuffM, marks.cuff);
   if (shows && arm.glove !== 'over') paintHand(inMm, { shape, skin: 'operator', cuffDeg: 0, active, marks, tool: item });
   if (bare || isOut) return;
@@ -43,5 +38,5 @@ export function paintDressingHand(frame: Frame, side: Side): void {
   if (isLaid) item();
   if (arm.glove !== 'over') return;
   // The glove is over the end of the sleeve, its fingers still before the hand.
-  paintHand(inMm.in(shift(IN_GLOVE_MM - arm.advanceM * 1000, 0)), { shape, skin: 'glove', cuffDeg: 0, active, marks });
+  paintHand(inMm.in(shift((HAND_IN_GLOVE_M - arm.advanceM) * 1000, 0)), { shape, skin: 'glove', cuffDeg: 0, active, marks });
 }

@@ -1,15 +1,13 @@
-import { length } from '../../base/portableMath.ts';
 import { SIDES, signOf, type Side } from '../../base/side.ts';
 import type { Point } from '../layout.ts';
 import type { Scene } from '../scene.ts';
 import { GOWN_LINKS } from './gownFacts.ts';
+import { leadPin } from './leadPin.ts';
 
 /** Where the cloth waits while it is folded: out of the room. */
 const AWAY_Y = -6;
 /** A gown is folded like a fan, each link to and fro: how far each fold lies under the one before (m). */
 const LAYER_M = 0.002;
-/** How fast a shoulder of the gown comes to where it is held (m per step of 1/120 s). */
-const FOLLOW_M = 0.03;
 
 /** The open gown: its two sides as strands from shoulder to hem, moved by the solver. Plain data in `save`. */
 export class GownCloth {
@@ -43,16 +41,12 @@ export class GownCloth {
   }
 
   /** The shoulder of a side is there now; a free one is caught again. Before the world moves. */
-  lead(side: Side, [x, y]: Point): void {
+  lead(side: Side, at: Point): void {
     const { world, gown } = this.scene;
     const top = world.strandStart(gown!.edges[side]);
     if (this.free[side]) world.pinNode(top);
     this.free[side] = false;
-    const dx = x - world.x[top]!;
-    const dy = y - world.y[top]!;
-    const d = length(dx, dy);
-    const share = d > FOLLOW_M ? FOLLOW_M / d : 1;
-    if (d > 0) world.drivePin(top, world.x[top]! + dx * share, world.y[top]! + dy * share);
+    leadPin(world, top, at);
   }
 
   /** Nobody holds that side any more. */

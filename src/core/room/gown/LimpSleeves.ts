@@ -1,13 +1,12 @@
-import { length } from '../../base/portableMath.ts';
 import { SIDES, signOf, type Side } from '../../base/side.ts';
 import type { Point } from '../layout.ts';
 import type { Scene } from '../scene.ts';
 import { SLEEVE_LINKS, sleeveLeftM } from './gownFacts.ts';
+import { leadPin } from './leadPin.ts';
 
 /** Where a sleeve waits that does not hang: out of the room. */
 const AWAY_Y = -8;
-/** How fast its upper end comes to where it hangs from, and each of its links to its length (m per step of 1/120 s). */
-const FOLLOW_M = 0.03;
+/** How fast each of its links comes to its length (m per step of 1/120 s). */
 const GATHER_M = 0.001;
 
 /** The empty part of each sleeve of the open gown: from its shoulder, or from the fingertips on, down to the knit cuff. Plain data in `save`. */
@@ -24,7 +23,7 @@ export class LimpSleeves {
   }
 
   /** Its upper end is there now. What is left of it hangs, once more than a fold is left. Before the world moves. Returns whether it came or went. */
-  lead(side: Side, [x, y]: Point): boolean {
+  lead(side: Side, at: Point): boolean {
     const leftM = sleeveLeftM(this.scene, side);
     if (leftM <= 0) return this.putAway(side);
     const { world, gown } = this.scene;
@@ -33,7 +32,7 @@ export class LimpSleeves {
     if (!this.hangs[side]) {
       this.linkM[side] = leftM / SLEEVE_LINKS;
       world.setLinkLength(strand, this.linkM[side]);
-      world.placeStrand(strand, Array.from({ length: SLEEVE_LINKS + 1 }, (_, k): Point => [x, y - this.linkM[side] * k]));
+      world.placeStrand(strand, Array.from({ length: SLEEVE_LINKS + 1 }, (_, k): Point => [at[0], at[1] - this.linkM[side] * k]));
       for (let k = 1; k <= SLEEVE_LINKS; k++) world.unpinNode(top + k);
       this.hangs[side] = true;
       return true;
@@ -41,11 +40,7 @@ export class LimpSleeves {
     const wanted = leftM / SLEEVE_LINKS - this.linkM[side];
     this.linkM[side] += Math.min(GATHER_M, Math.max(-GATHER_M, wanted));
     world.setLinkLength(strand, this.linkM[side]);
-    const dx = x - world.x[top]!;
-    const dy = y - world.y[top]!;
-    const d = length(dx, dy);
-    const share = d > FOLLOW_M ? FOLLOW_M / d : 1;
-    if (d > 0) world.drivePin(top, world.x[top]! + dx * share, world.y[top]! + dy * share);
+    leadPin(world, top, at);
     return false;
   }
 

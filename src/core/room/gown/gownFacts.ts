@@ -8,7 +8,7 @@ export const GOWN_LINKS = 38;
 /** Links of the empty part of a sleeve, however long that is. */
 export const SLEEVE_LINKS = 10;
 /** Less than this beyond the fingertips is a fold of the cuff over the hand and does not hang (m). */
-const FOLD_M = 0.06;
+export const FOLD_M = 0.06;
 /** Links at the top that are the inside of neck and shoulder. */
 export const INSIDE_LINKS = 4;
 /** Half of the neck of the folded gown, by which it may be taken, to either side of its middle (m); common practice. */

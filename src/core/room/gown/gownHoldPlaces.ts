@@ -4,6 +4,7 @@ import { HAND } from '../handShape.ts';
 import { THING_SHAPES } from '../itemShapes.ts';
 import type { Point } from '../layout.ts';
 import type { ItemPicture, RoomPicture } from '../picture.ts';
+import { GLOVE_ON_M } from './gownFacts.ts';
 
 /** A place in the room (m), with the end of the way that leads from it where a hold goes along one. */
 export interface Place {
@@ -28,8 +29,6 @@ const TOGETHER_M = 0.1;
 /** A glove is taken this far from its middle, inside its cuff; the card by its own half (m). */
 const GLOVE_CUFF_M = 0.1;
 const CARD_HALF_M = 0.03;
-/** How far a bare hand goes into a glove that hangs (m). */
-const IN_GLOVE_M = 0.14;
 /** How far beyond the knit cuff a glove is drawn up the sleeve (m). */
 const OVER_KNIT_M = 0.07;
 
@@ -70,7 +69,7 @@ function ofArm(picture: RoomPicture, place: GownPlace, of: Side, workM: number):
     case 'gloveCuff':
       return onThing(picture, gloveOf(of), (item) => along(item, -GLOVE_CUFF_M));
     case 'gloveMouth':
-      return onThing(picture, gloveOf(of), (item) => along(item, -THING_SHAPES.glove.halfLength), (item) => along(item, IN_GLOVE_M - THING_SHAPES.glove.halfLength));
+      return onThing(picture, gloveOf(of), (item) => along(item, -THING_SHAPES.glove.halfLength), (item) => along(item, GLOVE_ON_M - THING_SHAPES.glove.halfLength));
     case 'fingertips':
       return still(along(hand, HAND.gripU));
     case 'gloveEdge':

@@ -2,6 +2,7 @@ import { SIDES, type Side } from '../../base/side.ts';
 import type { World } from '../../physics/world.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { THING_SHAPES, thingCorners, type ThingKind } from '../itemShapes.ts';
+import type { Point } from '../layout.ts';
 import { GOWN_LINKS, SLEEVE_LINKS } from './gownFacts.ts';
 import { GownCloth } from './GownCloth.ts';
 import { LimpSleeves } from './LimpSleeves.ts';
@@ -66,16 +67,13 @@ export function addGown(world: World, scenario: Scenario, first: number): GownPa
     add(2, 'gloveLeft', 'glove', gloveX + GLOVES_APART_M, lying('glove'), 1),
     add(3, 'tieCard', 'tieCard', scenario.gown.standXM, 3, 1),
   ];
-  const edge = (side: Side): number =>
+  const cloth = (points: readonly Point[], massPerM: number, linkM: number): number =>
     world.addStrand({
-      points: GownCloth.away(side, lengthM), massPerM: massKg / 2 / lengthM, radius: 0.002, stiffnessN: CLOTH_STIFFNESS_N, bendingNm2: 0, friction: 0.3, airDragPerS: CLOTH_DRAG,
-      linkM: lengthM / GOWN_LINKS, selfCollide: false, collides: CLOTH, collidesWith: BED,
+      points, massPerM, linkM, radius: 0.002, stiffnessN: CLOTH_STIFFNESS_N, bendingNm2: 0, friction: 0.3, airDragPerS: CLOTH_DRAG, selfCollide: false, collides: CLOTH, collidesWith: BED,
     });
-  const sleeve = (side: Side): number =>
-    world.addStrand({
-      points: LimpSleeves.away(side, scenario.gown.sleeveM), massPerM: SLEEVE_KG_PER_M, radius: 0.002, stiffnessN: CLOTH_STIFFNESS_N, bendingNm2: 0, friction: 0.3, airDragPerS: CLOTH_DRAG,
-      linkM: scenario.gown.sleeveM / SLEEVE_LINKS, selfCollide: false, collides: CLOTH, collidesWith: BED,
-    });
+  const { sleeveM } = scenario.gown;
+  const edge = (side: Side): number => cloth(GownCloth.away(side, lengthM), massKg / 2 / lengthM, lengthM / GOWN_LINKS);
+  const sleeve = (side: Side): number => cloth(LimpSleeves.away(side, sleeveM), SLEEVE_KG_PER_M, sleeveM / SLEEVE_LINKS);
   return { edges: { right: edge('right'), left: edge('left') }, sleeves: { right: sleeve('right'), left: sleeve('left') }, packet: first, gloves: { right: first + 1, left: first + 2 }, card: first + 3, things, laid };
 }
 
