@@ -53,6 +53,15 @@ export class GownWork {
     return this;
   }
 
+  /** Raises both shoulders of the open gown so high over the own ones (m), at that mean speed. */
+  holdUp(metres: number, speed = 0.3): this {
+    const { op, x } = this;
+    op.turn('right', UP).turn('left', UP);
+    op.palmsTo([['right', x - 0.17, this.shoulderM], ['left', x + 0.17, this.shoulderM]]);
+    op.palmsTo([['right', x - 0.17, this.shoulderM + metres], ['left', x + 0.17, this.shoulderM + metres]], speed);
+    return this;
+  }
+
   /** Fingers up, then both hands into the sleeves. */
   slipIn(): this {
     const { op, x } = this;

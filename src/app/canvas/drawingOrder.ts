@@ -5,7 +5,7 @@ export const DRAWING_ORDER = [
   'operatorBody',
   'bed', 'patient',
   'skinSurface', 'drapeFar', 'rails', 'drapeEdge', 'level', 'assistantBehind', 'gownTable', 'lyingThings', 'hangingGown', 'assistantBody', 'sleeves', 'neckband',
-  'pocketFar', 'hangingProbe', 'cord', 'pocketNear', 'assistantArms', 'hands', 'foldOverFingers', 'nextHolds', 'labels',
+  'pocketFar', 'hangingProbe', 'cord', 'pocketNear', 'assistantArms', 'hands', 'foldOverFingers', 'nextHolds', 'labels', 'fromSide',
 ] as const;
 export type LayerName = (typeof DRAWING_ORDER)[number];
 

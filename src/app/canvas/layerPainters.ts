@@ -16,6 +16,7 @@ import { paintSkinSurface } from './art/skinSurface.ts';
 import { paintWall } from './art/wall.ts';
 import type { LayerName } from './drawingOrder.ts';
 import type { Frame } from './frame.ts';
+import { paintFromSide } from './gown/fromSide.ts';
 import { paintGownTable } from './gown/gownTable.ts';
 import { paintHangingGown } from './gown/hangingGown.ts';
 import { paintHolds } from './holds/paintHolds.ts';
@@ -86,6 +87,7 @@ export const LAYER_PAINTERS: Readonly<Record<LayerName, (frame: Frame) => void>>
   labels: (frame) => {
     if (frame.named) frame.labels.paint(frame);
   },
+  fromSide: paintFromSide,
 };
 
 /** The active hand lies on top, but one that goes into a glove lies in it, under the hand that holds it. */

@@ -43,6 +43,7 @@ export type SurfaceKind =
   | 'gownInside'
   | 'gloveInside'
   | 'ownSkin'
+  | 'ownClothes'
   | 'wrapper'
   | 'cardEnd'
   | 'person';

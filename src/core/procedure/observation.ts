@@ -84,6 +84,8 @@ export interface GownObservation {
   readonly holding: Readonly<Record<Side, boolean>>;
   /** The hem hangs free, and its lowest part is this high. */
   readonly hemM: number;
+  /** Least distance of hem and empty sleeves from the clothes before which they hang; null where they hang before nothing. */
+  readonly clothesGapM: number | null;
   /** From each fingertip to the end of its cuff; negative once it is past. Null while the arm is not in the sleeve. */
   readonly toCuffM: Readonly<Record<Side, number | null>>;
   /** Bare hands that are out of their cuffs, and go into a glove by the open method only. */

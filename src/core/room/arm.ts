@@ -12,6 +12,10 @@ const STEP_SPEED_MPS = 0.6;
 const STEP_FROM_HOME_M = 0.5;
 /** Share of the whole arm that is used before the operator steps aside. */
 const COMFORT = 0.97;
+/** Share of it that is reached at the most. */
+const MOST = 0.995;
+/** To either side of a shoulder within which the hand is raised rather than the operator steps (m). */
+const OVERHEAD_M = 0.05;
 
 export interface Arm {
   readonly shoulderX: number;
@@ -35,7 +39,8 @@ const HANG_DOWN_M = 0.215;
 /**
  * Elbow of an arm from shoulder to wrist. While the wrist is near enough, the elbow hangs beside the body and the forearm reaches
  * partly toward the viewer; farther out both links are stretched as far as this plane shows them, and the elbow is the outer
- * intersection of their circles (textbook two-link inverse kinematics). Out of reach the arm is straight.
+ * intersection of their circles (textbook two-link inverse kinematics). Out of reach the arm is straight; raised out of the plane of bed
+ * and tables it shows more of its length.
  */
 export function solveArm(scenario: Scenario, side: Side, torsoX: number, palmX: number, palmY: number, c: number, s: number): Arm {
   const { upper, fore } = linksOf(scenario);
@@ -43,7 +48,8 @@ export function solveArm(scenario: Scenario, side: Side, torsoX: number, palmX: 
   const shoulderY = scenario.operator.shoulderM;
   const wristX = palmX + c * HAND.wristU;
   const wristY = palmY + s * HAND.wristU;
-  const [elbowX, elbowY] = elbowOf(side, upper, fore, shoulderX, shoulderY, wristX, wristY);
+  const shows = Math.min(1 / scenario.operator.foreshortening, Math.max(1, length(wristX - shoulderX, wristY - shoulderY) / (upper + fore)));
+  const [elbowX, elbowY] = elbowOf(side, upper * shows, fore * shows, shoulderX, shoulderY, wristX, wristY);
   return { shoulderX, shoulderY, elbowX, elbowY, wristX, wristY };
 }
 
@@ -78,7 +84,7 @@ export function stepTorso(scenario: Scenario, homeX: number, torsoX: number, han
     const hand = hands[side];
     const wristX = hand.wishX + signOf(side) * 0.8 * -HAND.wristU;
     const dy = hand.wishY + 0.02 - scenario.operator.shoulderM;
-    const width = Math.sqrt(Math.max(0.0025, reach * reach - dy * dy));
+    const width = Math.sqrt(Math.max(OVERHEAD_M * OVERHEAD_M, reach * reach - dy * dy));
     const base = wristX - signOf(side) * scenario.operator.shoulderHalfWidthM;
     low = Math.max(low, Math.min(aside, base - width));
     high = Math.min(high, Math.max(-aside, base + width));
@@ -88,15 +94,38 @@ export function stepTorso(scenario: Scenario, homeX: number, torsoX: number, han
   return torsoX + Math.min(most, Math.max(-most, goal - torsoX));
 }
 
-/** Nearest point to the wanted palm position that the arm can reach; a hand cannot leave its arm. */
-export function withinReach(scenario: Scenario, side: Side, torsoX: number, palmX: number, palmY: number, c: number, s: number): readonly [number, number] {
+/**
+ * How far a wrist is before the shoulders (m). Hands work in the plane of bed and tables, where the arm is foreshortened as design 3
+ * has it; one that is raised higher than that allows comes back over its shoulder on a straight arm (Pythagoras).
+ */
+export function depthOf({ operator }: Scenario, { shoulderX, shoulderY, wristX, wristY }: Arm): number {
+  const whole = operator.upperArmM + operator.forearmM;
+  const seen = Math.min(whole, Math.max(whole * operator.foreshortening, length(wristX - shoulderX, wristY - shoulderY)));
+  return Math.sqrt(whole * whole - seen * seen);
+}
+
+/**
+ * Nearest point to the wanted palm position that the arm can reach; a hand cannot leave its arm. A hand that `isLifting` is not bound to
+ * the plane of bed and tables: straight up over its shoulder it gets as far as the arm is long.
+ */
+export function withinReach(scenario: Scenario, side: Side, torsoX: number, palmX: number, palmY: number, c: number, s: number, isLifting: boolean): readonly [number, number] {
   const { upper, fore } = linksOf(scenario);
   const sx = torsoX + signOf(side) * scenario.operator.shoulderHalfWidthM;
   const sy = scenario.operator.shoulderM;
   const wx = palmX + c * HAND.wristU - sx;
   const wy = palmY + s * HAND.wristU - sy;
   const d = length(wx, wy);
-  const most = (upper + fore) * 0.995;
+  const most = (upper + fore) * MOST;
   if (d <= most) return [palmX, palmY];
-  return [palmX + (wx * most) / d - wx, palmY + (wy * most) / d - wy];
+  const near: readonly [number, number] = [(wx * most) / d, (wy * most) / d];
+  const high = overhead(wx, wy, most / scenario.operator.foreshortening);
+  const isHigher = isLifting && wy > 0 && length(high[0] - wx, high[1] - wy) < length(near[0] - wx, near[1] - wy);
+  const [x, y] = isHigher ? high : near;
+  return [palmX + x - wx, palmY + y - wy];
+}
+
+/** Nearest point straight over the shoulder, within an arm that long, from a point (wx, wy) beyond it; all from the shoulder (m). */
+function overhead(wx: number, wy: number, most: number): readonly [number, number] {
+  const x = Math.min(OVERHEAD_M, Math.max(-OVERHEAD_M, wx));
+  return [x, Math.min(wy, Math.sqrt(most * most - x * x))];
 }

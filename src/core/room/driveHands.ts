@@ -60,7 +60,7 @@ function moveTarget(scene: Scene, hand: HandState, torsoX: number, leads: boolea
   const turn = TURN_SPEED * STEP_SECONDS;
   hand.targetAngle += Math.min(turn, Math.max(-turn, hand.wishAngle - hand.targetAngle));
   const [c, s] = fingersDirection(hand.side, hand.targetAngle);
-  const near = withinReach(scenario, hand.side, torsoX, hand.wishX, hand.wishY, c, s);
+  const near = withinReach(scenario, hand.side, torsoX, hand.wishX, hand.wishY, c, s, isLifting(scene, hand));
   const away = near[0] !== hand.wishX || near[1] !== hand.wishY;
   // Who is putting on gown and gloves needs both arms.
   hand.tucked = away && !leads && !hand.hold && (scene.dress === null || isDressed(scene.dress));
@@ -76,6 +76,9 @@ function moveTarget(scene: Scene, hand: HandState, torsoX: number, leads: boolea
   hand.targetY += dy * share;
   return hand.targetX !== targetX || hand.targetY !== targetY || hand.targetAngle !== targetAngle;
 }
+
+/** It carries the gown, which has no place in the plane of bed and tables. */
+const isLifting = ({ gown }: Scene, { hold }: HandState): boolean => gown !== null && (hold?.kind === 'gown' || (hold?.kind === 'thing' && hold.thing === gown.packet));
 
 /** An empty hand that the operator steps away from comes along close to the body, lifted over rails and drape; common practice. */
 function besideTheBody(scene: Scene, hand: HandState, torsoX: number): readonly [number, number] {

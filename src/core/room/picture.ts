@@ -103,13 +103,28 @@ export interface ArmDressPicture {
   readonly advanceM: number;
 }
 
+/** Cloth as it is seen from the operator's side: distance before the shoulders and height of each node, from the top on (m). */
+export interface LineFromSide {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
+
+/** The open gown from the operator's side. */
+export interface GownFromSide {
+  readonly cloth: readonly { readonly side: Side; readonly edge: LineFromSide; readonly sleeve: LineFromSide }[];
+  /** Least distance of hem and sleeves from the clothes before which they hang (m); null where they hang before nothing. */
+  readonly gapM: number | null;
+}
+
 /** Gown and gloves while they are put on. */
 export interface GownPicture {
   readonly arms: Readonly<Record<Side, ArmDressPicture>>;
   readonly tied: boolean;
   /** Somebody who passes by, or null. */
   readonly personX: number | null;
-  readonly surfaces: { readonly table: string; readonly tableSide: string; readonly hem: string; readonly person: string };
+  /** Null while no hand holds it open. */
+  readonly fromSide: GownFromSide | null;
+  readonly surfaces: { readonly clothes: string; readonly table: string; readonly tableSide: string; readonly hem: string; readonly person: string };
 }
 
 /** How a surface is shown: plain, hatched, cross-hatched, dotted. */

@@ -2,6 +2,7 @@ import { SIDES, type Side } from '../base/side.ts';
 import { armOf } from './driveHands.ts';
 import type { AssistantLook } from './assistant/assistantBody.ts';
 import { sleeveLeftM } from './gown/gownFacts.ts';
+import type { Gown } from './gown/Gown.ts';
 import { gownPicture } from './gown/gownPicture.ts';
 import { HAND } from './handShape.ts';
 import type { HandState } from './handState.ts';
@@ -28,6 +29,7 @@ export interface Sight {
   readonly marks: ReadonlyMap<string, SurfaceMark>;
   readonly assistant: AssistantLook;
   readonly sheath: Sheath | null;
+  readonly gown: Gown | null;
 }
 
 const LEVEL_SAMPLES = 61;
@@ -56,7 +58,7 @@ export function takePicture(scene: Scene, sight: Sight, before: RoomPicture | nu
     gelOnSite: sight.gelOnSite,
     coveredM: scene.cover.coveredM, gelInSheathMl: sight.sheath?.gelMl ?? 0, foldedM: sight.sheath?.foldedM ?? 0,
     fingersInFold: keptList(SIDES.filter((side) => scene.cover.folded[side]), 0, SIDES.filter((side) => scene.cover.folded[side]).length, before?.fingersInFold),
-    gown: gownPicture(scene, surfaces, before?.gown ?? null),
+    gown: gownPicture(scene, surfaces, sight.gown, before?.gown ?? null),
     outletX: world.x[end]!, outletY: world.y[end]!,
     ...levelPicture(scene, sight, before && patient.skinX === before.skinX && strands[0] === before.strands[0] && strands[1] === before.strands[1] ? before : null),
     fixed: keptFields({

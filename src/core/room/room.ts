@@ -155,7 +155,7 @@ export class Room {
   picture(step: number, marks: ReadonlyMap<string, SurfaceMark>): RoomPicture {
     const sight = {
       step, hands: this.hands, torsoX: this.torsoX, humpX: this.happenings.humpX, humpY: this.happenings.humpY,
-      gone: this.gone, used: this.work.used, gelOnSite: this.work.gelOnSite, surfaces: this.surfaces, marks, assistant: this.assistant.look(), sheath: this.sheath,
+      gone: this.gone, used: this.work.used, gelOnSite: this.work.gelOnSite, surfaces: this.surfaces, marks, assistant: this.assistant.look(), sheath: this.sheath, gown: this.gown,
     };
     return (this.lastPicture = takePicture(this.scene, sight, this.lastPicture));
   }

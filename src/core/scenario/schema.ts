@@ -108,6 +108,7 @@ export const scenarioSchema = z.strictObject({
       upperArmM: metres(0.25, 0.42, 0.33),
       forearmM: metres(0.2, 0.34, 0.27),
       handM: metres(0.15, 0.23, 0.19),
+      chestDepthM: metres(0.18, 0.35, 0.25).describe('how deep the body is, in front of which an open gown is held'),
       foreshortening: metres(0.5, 1, 0.75),
       handSpeedMps: metres(0.3, 2, 1),
       handForceN: metres(5, 40, 20),

@@ -43,7 +43,7 @@ export class Gowning {
 
   async otherShoulder(): Promise<void> {
     const right = await this.room.hand('right');
-    await this.hands.fingersTo('left', right.x + 0.085 * 0.94 + 0.1, right.y - 0.085 * 0.34);
+    await this.hands.fingersTo('left', right.x + 0.085 * 0.94 + 0.14, right.y - 0.085 * 0.34 - 0.04);
     await this.hands.take('left', 'gown');
   }
 

@@ -26,6 +26,7 @@ const CASES: readonly (readonly [string, Play, Play])[] = [
     [`${subject}-on-table-edge`, tap(id, 'tableEdge:all'), tap(id, 'table:all')],
     [`${subject}-on-skin`, tap(id, 'patient:skin'), tap(id, 'patient:prep')],
     [subject === 'glove' ? 'hand-on-face' : `${subject}-on-face`, tap(id, 'face:all'), tap(id, 'gown#1:front')],
+    [`${subject}-on-own-clothes`, tap(id, 'clothes:all'), tap('clothes:all', 'gown#1:inside')],
     [`${subject}-on-upper-sleeve`, tap(id, 'arm:outerL'), tap(id, 'gown#1:lowerL')],
     [`${subject}-on-bare-hand`, tap(id, 'assistant:hand'), tap('assistant:hand', 'arm:outerL')],
     [`${subject}-on-bare-cord`, tap(id, 'bare:all'), tap(id, 'cord#1:2')],

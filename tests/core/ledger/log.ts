@@ -19,7 +19,7 @@ export function surface(id: string, kind: SurfaceKind, change: Partial<Surface> 
 /** The things of the room by short id; ids without a colon get the part "all". */
 const ROOM: readonly (readonly [string, SurfaceKind])[] = [
   ...['fingers', 'palm', 'back', 'cuff'].flatMap((part) => [[`gloveL#1:${part}`, 'glove'], [`gloveR#1:${part}`, 'glove']] as const),
-  ['gown#1:lowerL', 'sleeve'], ['gown#1:lowerR', 'sleeve'], ['gown#1:front', 'gownFront'], ['gown#1:knitL', 'knitCuff'], ['gown#1:inside', 'gownInside'], ['gown#1:passedL', 'passedCuff'], ['gloveL#1:turnedBack', 'gloveInside'], ['skin:hand', 'ownSkin'], ['card#1:far', 'cardEnd'], ['person:all', 'person'], ['wrapper#1:all', 'wrapper'], ['arm:outerL', 'outerSleeve'], ['arm:outerR', 'outerSleeve'],
+  ['gown#1:lowerL', 'sleeve'], ['gown#1:lowerR', 'sleeve'], ['gown#1:front', 'gownFront'], ['gown#1:knitL', 'knitCuff'], ['gown#1:inside', 'gownInside'], ['gown#1:passedL', 'passedCuff'], ['gloveL#1:turnedBack', 'gloveInside'], ['skin:hand', 'ownSkin'], ['clothes:all', 'ownClothes'], ['card#1:far', 'cardEnd'], ['person:all', 'person'], ['wrapper#1:all', 'wrapper'], ['arm:outerL', 'outerSleeve'], ['arm:outerR', 'outerSleeve'],
   ['face:all', 'face'], ['assistant:hand', 'bareHand'], ['railL:all', 'rail'], ['railR:all', 'rail'], ['pole:all', 'pole'], ['machine:all', 'machine'], ['bed:all', 'bed'],
   ['floor:all', 'floor'], ['tableEdge:all', 'tableEdge'], ['bin:all', 'bin'], ['table:all', 'kitTable'],
   ['patient:skin', 'patientSkin'], ['patient:prep', 'preparedSkin'], ['site#1:all', 'site'],

@@ -29,7 +29,7 @@ export const GOWN_RUNS: readonly BreakRun[] = [
   ]),
   run('the folded gown slips and falls to the floor', ROOMY, (work) => work.lift().op.palmTo('right', work.x, 1.2).release('right').wait(1.5), [alone('sleeve-on-floor', 'gown#1:front', 'floor')]),
   run('the gown falls open too low', ROOMY, (work) => work.lift().fallOpen(1.12), [
-    { rule: 'sleeve-on-floor', surface: 'gown#1:right.edge9', against: 'floor', spread: ['0 gown#1:right.edge{8..9}', '0 gown#1:left.edge9', '0 gown#1:hem'] },
+    { rule: 'sleeve-on-floor', surface: 'gown#1:right.edge8', against: 'floor', spread: ['0 gown#1:right.edge{8..9}', '0 gown#1:left.edge{8..9}', '0 gown#1:hem'] },
   ]),
   run('the gown is longer than the arms can lift it', LONG_GOWN, (work) => work.lift().fallOpen(), [
     { rule: 'sleeve-on-floor', surface: 'gown#1:right.edge8', against: 'floor', spread: [...EDGES, '0 gown#1:hem'] },
@@ -39,17 +39,25 @@ export const GOWN_RUNS: readonly BreakRun[] = [
   ]),
   run('the gown falls open over its table and is drawn off it', ROOMY, (work) => work.lift().op.use('right', 0.1).wait(2).palmTo('right', work.x, 1.5), [
     {
-      rule: 'sleeve-on-table-edge', surface: 'gown#1:hem', against: 'gownTable',
-      spread: ['0 gown#1:hem', '0 gown#1:left.edge{4..7}', '1 wrapper#1', '2 glove.right#1:palm', '2 glove.left#1:palm', '2 gown#1:right.edge{4..9}', '2 gown#1:left.lowerSleeve', '2 gown#1:right.lowerSleeve'],
+      rule: 'sleeve-on-table-edge', surface: 'gown#1:left.lowerSleeve', against: 'gownTable',
+      spread: [
+        '0 gown#1:left.lowerSleeve', '0 gown#1:left.knitCuff', '0 gown#1:right.lowerSleeve', '0 gown#1:right.knitCuff', '0 gown#1:left.edge{4..7}',
+        '1 wrapper#1', '2 glove.right#1:palm', '2 glove.left#1:palm', '2 gown#1:right.edge{4..9}', '2 gown#1:left.edge{7..9}', '2 gown#1:hem',
+      ],
     },
-    { rule: 'sleeve-on-table-edge', surface: 'gown#1:left.knitCuff', against: 'gownTable', spread: ['0 gown#1:left.knitCuff', '0 gown#1:right.knitCuff'] },
   ]),
   run('an empty sleeve swings against the table', ROOMY, (work) => work.lift().fallOpen().takeShoulder().op.fingersTo('right', -1.63, 1.44, 0.15).wait(0.5), [
     { rule: 'sleeve-on-table-edge', surface: 'gown#1:right.knitCuff', against: 'gownTable', spread: ['0 gown#1:right.knitCuff', '0 gown#1:right.lowerSleeve'] },
   ]),
+  run('the open gown is held up as high as arms reach, where it hangs against the own clothes', ROOMY, (work) => work.lift().fallOpen().takeShoulder().holdUp(0.75).op.wait(1), [
+    { rule: 'sleeve-on-own-clothes', surface: 'gown#1:right.knitCuff', against: 'clothes', spread: ['0 gown#1:right.knitCuff', '0 gown#1:left.knitCuff', '0 gown#1:hem'] },
+  ]),
+  run('the open gown is snatched up, and its hem swings against the own clothes', ROOMY, (work) => work.lift().fallOpen().takeShoulder().holdUp(0.65, 1.5).op.wait(1), [
+    { rule: 'sleeve-on-own-clothes', surface: 'gown#1:hem', against: 'clothes', spread: ['0 gown#1:hem', '0 gown#1:right.knitCuff', '0 gown#1:left.knitCuff'] },
+  ]),
   run('somebody walks into the hanging gown', PASSED_BY, (work) => work.lift().fallOpen().takeShoulder().slipIn().stretch(), [
     {
-      rule: 'sleeve-on-person', surface: 'gown#1:left.knitCuff', against: 'person',
+      rule: 'sleeve-on-person', surface: 'gown#1:left.lowerSleeve', against: 'person',
       spread: ['0 gown#1:left.knitCuff', '0 gown#1:left.edge{1..9}', '0 gown#1:hem', '0 gown#1:left.lowerSleeve', '0 gown#1:left.upperSleeve'],
     },
   ]),

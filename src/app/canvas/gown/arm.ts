@@ -8,15 +8,14 @@ import { limb, polygon, type Point, type WidePoint } from '../pen/curves.ts';
 import { paintMark } from '../pen/hatch.ts';
 import { joinPaths, type PathData } from '../pen/pathData.ts';
 import type { Pen } from '../pen/pen.ts';
-import { down } from '../pen/shade.ts';
 import { CLOTH_SHADE, KNIT, KNIT_LINE, SKIN_LINE, SKIN_SHADE } from './colours.ts';
+import { SCRUB_LINE, SCRUB_SHADE } from './scrubs.ts';
 
 /** From wrist to fingertips, and half widths of arm and cloth along it, in centimetres. */
 const HAND_CM = 18;
 const FORE_CM = 27;
 const UPPER_CM = 33;
 const KNIT_CM = 6;
-const SCRUB_SLEEVE = down('#9DB7B4', '#7E9C99');
 
 /** Points of an arm from the fingertips to the shoulder, in centimetres of the room. */
 function chain(hand: HandPicture): { tip: Point; palm: Point; wrist: Point; elbow: Point; shoulder: Point } {
@@ -41,7 +40,7 @@ export function paintBareArm(pen: Pen, hand: HandPicture, side: Side, markOf: Ma
   const sleeve = limb([[...joint, 7], [...between(joint, elbow, 0.55), 6.6]], 3, true);
   for (const skin of [upper, fore]) cm.path(skin, { fill: SKIN_SHADE, line: SKIN_LINE });
   paintMark(cm, joinPaths([upper, fore]), markOf(hand.surfaces.lowerSleeve));
-  cm.path(sleeve, { fill: SCRUB_SLEEVE, line: '#3E5B59' });
+  cm.path(sleeve, { fill: SCRUB_SHADE, line: SCRUB_LINE });
   paintMark(cm, sleeve, markOf(hand.surfaces.outerSleeve));
 }
 

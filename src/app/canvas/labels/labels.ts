@@ -1,6 +1,7 @@
 import type { Frame } from '../frame.ts';
 import { QUIET_INK } from '../palette.ts';
 import { levelStretches } from '../art/level.ts';
+import { fromSideBoxes } from '../gown/fromSide.ts';
 import { drawLabel, type LabelArt } from './labelArt.ts';
 import { arrange, type Box, type PlacedLabel } from './arrange.ts';
 import { holdLabels } from './holdLabels.ts';
@@ -29,7 +30,7 @@ export class Labels {
     // Another hold has its name at once.
     const view = `${camera.toScreen.join(' ')} ${camera.widthPx} ${holds.map(({ hold }) => hold.place + hold.of).join()}`;
     if (view !== this.lastView || nowMs - this.lastMs > (slowLabels ? SLOW_PERIOD_MS : PERIOD_MS)) {
-      this.placed = arrange(placesOf(frame), this.placed, { frame, measure: (words) => this.artOf(words, frame), taken: this.levelBox(frame) });
+      this.placed = arrange(placesOf(frame), this.placed, { frame, measure: (words) => this.artOf(words, frame), taken: [...this.levelBox(frame), ...fromSideBoxes(frame)] });
       this.lastMs = nowMs;
       this.lastView = view;
     }
@@ -41,6 +42,12 @@ export class Labels {
     this.paintLevelWords(frame);
   }
 
+  /** Words at a place of the canvas (CSS pixels, upper left corner). */
+  paintWords(frame: Frame, words: string, sizePx: number, x: number, y: number): void {
+    const { ctx, density } = frame.pen;
+    ctx.drawImage(this.artOf(words, frame, sizePx).canvas, Math.round(x * density), Math.round(y * density));
+  }
+
   private levelBox(frame: Frame): Box[] {
     const { wide, high } = this.artOf(LEVEL_WORDS, frame);
     const corner = levelCorner(frame, wide);
@@ -48,8 +55,7 @@ export class Labels {
     return [{ x0: corner.x, y0: corner.y, x1: corner.x + wide, y1: corner.y + high }];
   }
 
-  private artOf(words: string, { camera, pen }: Pick<Frame, 'camera' | 'pen'>): LabelArt {
-    const sizePx = camera.pxPerM > 700 ? 17 : 16;
+  private artOf(words: string, { camera, pen }: Pick<Frame, 'camera' | 'pen'>, sizePx = camera.pxPerM > 700 ? 17 : 16): LabelArt {
     const key = `${words} ${sizePx} ${pen.density}`;
     let art = this.art.get(key);
     if (art === undefined) this.art.set(key, (art = drawLabel(words, sizePx, pen.density, words === LEVEL_WORDS)));

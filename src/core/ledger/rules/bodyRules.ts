@@ -31,6 +31,20 @@ const againstFace: readonly Rule[] = SUBJECTS.map((subject) => ({
   stations: stationsWith(subject),
 }));
 
+const againstOwnClothes: readonly Rule[] = SUBJECTS.map((subject) => ({
+  id: `${subject.id}-on-own-clothes`,
+  title: `${subject.words} against your own clothes`,
+  statement: `Clothes that no sterile gown covers are not sterile; ${subject.words.toLowerCase()} that touches them is spoiled. A gown is let fall open at arm’s length, hands at shoulder height.`,
+  sentence: '{surface} on the {against}.',
+  triggers: [{ kind: 'touch', surfaces: subject.kinds, against: ['ownClothes'], because: 'nature' }],
+  values: [],
+  severity: 'major',
+  remedies: subject.remedies,
+  source: 'common practice',
+  mark: 'memory',
+  stations: stationsWith(subject),
+}));
+
 const againstUpperSleeve: readonly Rule[] = SUBJECTS.map((subject) => ({
   id: `${subject.id}-on-upper-sleeve`,
   title: `${subject.words} against the sleeve above the elbow`,
@@ -47,10 +61,10 @@ const againstUpperSleeve: readonly Rule[] = SUBJECTS.map((subject) => ({
 
 const bodyOnField: Rule = {
   id: 'body-on-field',
-  title: 'Upper sleeve or face on the field',
-  statement: 'Elbow, upper sleeve beyond its sterile part, or face that touches the field spoils what it touched.',
+  title: 'Upper sleeve, own clothes or face on the field',
+  statement: 'Elbow, upper sleeve beyond its sterile part, own clothes or face that touches the field spoils what it touched.',
   sentence: '{against} on the {surface}.',
-  triggers: [{ kind: 'touch', surfaces: FIELD, against: ['outerSleeve', 'face'], because: 'nature' }],
+  triggers: [{ kind: 'touch', surfaces: FIELD, against: ['outerSleeve', 'ownClothes', 'face'], because: 'nature' }],
   values: [{ name: 'sterile sleeve above the elbow', value: 0.05, unit: 'm', policy: 'sleeveAboveElbowM' }],
   severity: 'major',
   remedies: ['coverDrape'],
@@ -95,7 +109,7 @@ const touchesPreparedSkin: Rule = {
   triggers: [{
     kind: 'touch',
     surfaces: PREPARED,
-    against: ['rail', 'pole', 'machine', 'bed', 'floor', 'tableEdge', 'bin', 'person', 'face', 'ownSkin', 'bareCord', 'sheathTail', 'outerSleeve', 'bareHand', 'bareProbe', 'unsterileItem'],
+    against: ['rail', 'pole', 'machine', 'bed', 'floor', 'tableEdge', 'bin', 'person', 'face', 'ownSkin', 'ownClothes', 'bareCord', 'sheathTail', 'outerSleeve', 'bareHand', 'bareProbe', 'unsterileItem'],
     because: 'nature',
   }],
   values: [],
@@ -107,4 +121,4 @@ const touchesPreparedSkin: Rule = {
 };
 
 /** Touches with the operator's and the patient's own bodies. */
-export const BODY_RULES: readonly Rule[] = [...againstSkin, ...againstFace, ...againstUpperSleeve, ...againstBareHand, bareHandOnField, bodyOnField, touchesPreparedSkin];
+export const BODY_RULES: readonly Rule[] = [...againstSkin, ...againstFace, ...againstOwnClothes, ...againstUpperSleeve, ...againstBareHand, bareHandOnField, bodyOnField, touchesPreparedSkin];

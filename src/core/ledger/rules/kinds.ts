@@ -13,4 +13,4 @@ export const FIXED: readonly SurfaceKind[] = ['rail', 'pole', 'machine', 'bed', 
 /** Every kind that has to be sterile or prepared somewhere. */
 export const KEPT: readonly SurfaceKind[] = [...GLOVE, ...GOWN, ...SHEATH, ...ITEM, ...FIELD, ...PREPARED];
 /** Every kind that never is. */
-export const NEVER_STERILE: readonly SurfaceKind[] = [...FIXED, 'face', 'patientSkin', 'bareCord', 'sheathTail', 'outerSleeve', 'drapeUnder', 'bareHand', 'bareProbe', 'sheathInside', 'unsterileItem', 'gownInside', 'gloveInside', 'passedCuff', 'ownSkin', 'cardEnd'];
+export const NEVER_STERILE: readonly SurfaceKind[] = [...FIXED, 'face', 'patientSkin', 'bareCord', 'sheathTail', 'outerSleeve', 'drapeUnder', 'bareHand', 'bareProbe', 'sheathInside', 'unsterileItem', 'gownInside', 'gloveInside', 'passedCuff', 'ownSkin', 'ownClothes', 'cardEnd'];

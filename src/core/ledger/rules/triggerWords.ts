@@ -37,6 +37,7 @@ const KIND_WORDS: Readonly<Record<SurfaceKind, string>> = {
   gloveInside: 'the inside of a glove',
   passedCuff: 'a knit cuff through which a hand has gone',
   ownSkin: 'the operator’s bare skin',
+  ownClothes: 'the operator’s own clothes',
   wrapper: 'the opened wrapper',
   cardEnd: 'the assistant’s part of the tie card',
   person: 'somebody who passes by',

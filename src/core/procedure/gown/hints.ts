@@ -1,10 +1,11 @@
 import { otherSide as other, SIDES, type Side } from '../../base/side.ts';
 import type { GownTaskId } from '../observation.ts';
-import { cuffToCover, glovesOn, isCuffShort, isInCuff, type Seen } from './seen.ts';
+import { cuffToCover, glovesOn, isCuffShort, isInCuff, isNearClothes, type Seen } from './seen.ts';
 
 /** One line for the operator on what to do now, as a calm colleague would say it; the knit cuff is `knitM` long. */
 export function gownHint(current: GownTaskId | 'finished', seen: Seen, knitM: number): string {
   if (seen.gown === 'dropped' && current !== 'finished') return 'The gown has fallen. Stop and take a new one.';
+  if (isNearClothes(seen)) return 'The gown hangs close to your own clothes: bring your hands down to shoulder height, away from you.';
   return coverCuff(seen, knitM) ?? HINTS[current](seen, knitM);
 }
 

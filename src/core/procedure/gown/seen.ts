@@ -9,6 +9,7 @@ export const UNSEEN: Seen = {
   gown: 'lying',
   holding: { left: false, right: false },
   hemM: 0,
+  clothesGapM: null,
   toCuffM: { left: null, right: null },
   gloves: { left: 'lying', right: 'lying' },
   isOut: { left: false, right: false },
@@ -18,11 +19,16 @@ export const UNSEEN: Seen = {
 };
 
 const HANGS_CLEAR_M = 0.02;
+/** The gown hangs too near to the wearer from here on (m). */
+const NEAR_CLOTHES_M = 0.12;
 /** Fingertips this near to the end of the cuff are inside it (m). */
 export const IN_CUFF_M = 0.1;
 
 /** The gown hangs open from both hands and its hem is clear of the floor. */
 export const isOpened = ({ gown, holding, hemM }: Seen): boolean => gown === 'open' && holding.left && holding.right && hemM > HANGS_CLEAR_M;
+
+/** Hem or sleeves hang close to the wearer's own clothes. */
+export const isNearClothes = ({ clothesGapM }: Seen): boolean => clothesGapM !== null && clothesGapM < NEAR_CLOTHES_M;
 
 export const isInCuff = (seen: Seen, side: Side): boolean => {
   const left = seen.toCuffM[side];

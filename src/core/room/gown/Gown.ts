@@ -2,6 +2,7 @@ import type { StateHash } from '../../base/hash.ts';
 import { length } from '../../base/portableMath.ts';
 import { otherSide, SIDES, type Side } from '../../base/side.ts';
 import type { GownObservation, GownState } from '../../procedure/observation.ts';
+import { depthOf } from '../arm.ts';
 import { armOf } from '../driveHands.ts';
 import { fingertips } from '../fingertips.ts';
 import type { HandState } from '../handState.ts';
@@ -11,6 +12,7 @@ import type { Surfaces } from '../surfaces.ts';
 import { holderOf } from '../work.ts';
 import { copyDress, isDressed, isGloved, isOut, placeOfWork, undressed, wearAs, type ArmDress, type Dress } from './dress.ts';
 import { Gloving, type Tear } from './Gloving.ts';
+import { GownInDepth } from './GownInDepth.ts';
 import { HeldGown } from './HeldGown.ts';
 import type { GownHost } from './host.ts';
 import type { GownSurfaces } from './gownSurfaces.ts';
@@ -27,6 +29,7 @@ const DRAW_UP_M = 0.25 / 120;
 /** The gown and the gloves from the table on to the body: what hands do with them. It judges nothing. */
 export class Gown {
   readonly held: HeldGown;
+  readonly inDepth: GownInDepth;
   readonly gloving: Gloving;
   readonly openGloving: OpenGloving;
   readonly card: TieCard;
@@ -50,6 +53,7 @@ export class Gown {
   ) {
     this.dress = scene.dress!;
     this.held = new HeldGown(scene, surfaces, host);
+    this.inDepth = new GownInDepth(scene, surfaces.slots);
     this.gloving = new Gloving(scene, host.hands);
     this.openGloving = new OpenGloving(scene, host.hands);
     this.card = new TieCard(scene, host.hands, host.gone, host.carriedOff);
@@ -77,6 +81,11 @@ export class Gown {
   /** The gown sits on both shoulders, or is held at the cuffs. */
   get isDrawnUp(): boolean {
     return SIDES.every((side) => this.dress.arms[side].inM >= onShoulderM(this.scene.scenario) - 1e-9 || this.host.hands[side].closed);
+  }
+
+  /** Surface of the clothes under the gown. */
+  get clothes(): string {
+    return this.shows.ids.clothes;
   }
 
   /** What fingertips could take beside things: a shoulder of the open gown, or the edge of a glove's cuff on the other hand. */
@@ -133,6 +142,7 @@ export class Gown {
       const isFree = arm.glove === 'lying' || arm.glove === 'away';
       if (arm.inM > 0 && isFree && !host.hands[side].closed && pushed[side] > 0) this.push(arm, pushed[side]);
     }
+    this.inDepth.step({ right: this.depthOfShoulder('right'), left: this.depthOfShoulder('left') }, host.torsoX());
     this.openGloving.step((side, mps) => this.sayTorn(this.gloving.pulled(side, mps)), (side) => this.takeOffTable(side));
     for (const tear of this.gloving.step(pushed)) this.sayTorn(tear);
     for (const side of SIDES) if (isGloved(dress.arms[side])) this.takeOffTable(side);
@@ -166,7 +176,7 @@ export class Gown {
   touches(): MadeTouch[] {
     const { ids } = this.shows;
     const { scenario, world, hands } = this.scene;
-    const made: MadeTouch[] = [];
+    const made = this.inDepth.onClothes.map(({ slot, x, y }): MadeTouch => ({ a: this.surfaces.upper[slot]!, b: ids.clothes, x, y }));
     for (const side of SIDES) {
       const arm = this.dress.arms[side];
       const at = { x: world.bodyX[hands[side]]!, y: world.bodyY[hands[side]]! };
@@ -267,6 +277,7 @@ export class Gown {
       gown: this.state,
       holding: each((side) => host.hands[side].hold?.kind === 'gown'),
       hemM: this.held.cloth.isOpen ? this.held.cloth.hemM : 0,
+      clothesGapM: this.inDepth.gapM < Infinity ? this.inDepth.gapM : null,
       toCuffM: each((side) => toCuff(dress.arms[side])),
       isOut: each((side) => isOut(dress.arms[side], scene.scenario.gown.sleeveM)),
       gloves: each((side) => dress.arms[side].glove),
@@ -282,11 +293,12 @@ export class Gown {
       hash.addNumber(inM).addText(glove).addNumber(drawnM).addNumber(advanceM);
     }
     hash.addText(this.state).addText(this.card.state);
+    this.inDepth.hashInto(hash);
   }
 
   save(): unknown {
     return {
-      dress: copyDress(this.dress), held: this.held.save(), gloving: this.gloving.save(), openGloving: this.openGloving.save(), card: this.card.state, shows: this.shows.save(), reach: this.reach.save(),
+      dress: copyDress(this.dress), held: this.held.save(), inDepth: this.inDepth.save(), gloving: this.gloving.save(), openGloving: this.openGloving.save(), card: this.card.state, shows: this.shows.save(), reach: this.reach.save(),
       met: { ...this.met }, zones: { armpit: { ...this.zones.armpit }, uncovered: { ...this.zones.uncovered } }, pulled: { ...this.pulled }, assistantOn: { ...this.assistantOn },
     };
   }
@@ -295,6 +307,7 @@ export class Gown {
     const s = saved as ReturnType<Gown['save']> & Record<string, never>;
     wearAs(this.dress, s['dress']);
     this.held.restore(s['held']);
+    this.inDepth.restore(s['inDepth']);
     this.gloving.restore(s['gloving']);
     this.openGloving.restore(s['openGloving']);
     this.card.state = s['card'];
@@ -305,6 +318,12 @@ export class Gown {
     this.zones = { armpit: { ...zones.armpit }, uncovered: { ...zones.uncovered } };
     this.pulled = { ...(s['pulled'] as Gown['pulled']) };
     this.assistantOn = { ...(s['assistantOn'] as Gown['assistantOn']) };
+  }
+
+  /** How far before the operator's shoulders that shoulder of the open gown is held (m), or null. */
+  private depthOfShoulder(shoulder: Side): number | null {
+    const by = this.held.holderOf(shoulder);
+    return by && depthOf(this.scene.scenario, armOf(this.scene, by, this.host.torsoX()));
   }
 
   /** Where along a thing the fingertips are (m in its frame). */

@@ -1,13 +1,12 @@
 import { SIDES, signOf, type Side } from '../../base/side.ts';
 import type { Point } from '../layout.ts';
 import type { Scene } from '../scene.ts';
+import { foldedCloth } from './foldedCloth.ts';
 import { GOWN_LINKS } from './gownFacts.ts';
 import { leadPin } from './leadPin.ts';
 
 /** Where the cloth waits while it is folded: out of the room. */
 const AWAY_Y = -6;
-/** A gown is folded like a fan, each link to and fro: how far each fold lies under the one before (m). */
-const LAYER_M = 0.002;
 
 /** The open gown: its two sides as strands from shoulder to hem, moved by the solver. Plain data in `save`. */
 export class GownCloth {
@@ -29,12 +28,10 @@ export class GownCloth {
   /** Lets the folded cloth go at (x, y): from there its folds fall open. */
   open(x: number, y: number): void {
     const { world, gown, scenario } = this.scene;
-    const link = scenario.gown.lengthM / GOWN_LINKS;
-    const across = Math.sqrt(link * link - LAYER_M * LAYER_M);
     for (const side of SIDES) {
       const strand = gown!.edges[side];
       const start = world.strandStart(strand);
-      world.placeStrand(strand, Array.from({ length: GOWN_LINKS + 1 }, (_, k): Point => [x + (k % 2 === 0 ? 0 : signOf(side) * across), y - LAYER_M * k]));
+      world.placeStrand(strand, foldedCloth(x, y, signOf(side), scenario.gown.lengthM));
       for (let k = 1; k <= GOWN_LINKS; k++) world.unpinNode(start + k);
     }
     this.isOut = true;

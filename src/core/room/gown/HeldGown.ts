@@ -10,8 +10,11 @@ import { SLEEVE_LINKS, SLIPPED_IN_M } from './gownFacts.ts';
 import type { GownHost } from './host.ts';
 import { LimpSleeves } from './LimpSleeves.ts';
 
-/** How far apart a hand that holds both shoulders of the gown spreads them (m). */
-const SPREAD_M = 0.1;
+/** From a hand that holds the gown by its neck to either shoulder of it, and how far those droop (m); common practice. */
+const HALF_NECK_M = 0.14;
+const DROOP_M = 0.04;
+/** A shoulder comes to the hand that takes it, and out of one that takes both, that fast (m per step of 1/120 s). */
+const SHIFT_M = 0.3 / 120;
 /** The other shoulder stays this far beyond the arm that is in (m). */
 const BESIDE_ARM_M = 0.12;
 /** An empty sleeve hangs this far beside its shoulder (m). */
@@ -23,6 +26,8 @@ export class HeldGown {
   readonly sleeves: LimpSleeves;
   /** Hands at the two shoulders of the open gown. */
   private holders: Record<Side, Side | null> = { left: null, right: null };
+  /** How far each shoulder is beside the hand that holds it (m). */
+  private beside: Record<Side, number> = { left: 0, right: 0 };
   /** Nobody holds it any more. */
   dropped = false;
 
@@ -41,9 +46,15 @@ export class HeldGown {
     return this.cloth.isOpen && !tied && !this.dropped && arms[side].inM <= 0 && this.holders[side] !== side;
   }
 
-  /** A hand takes its shoulder of the gown. */
+  /** Hand that holds that shoulder of the open gown, or null. */
+  holderOf(shoulder: Side): Side | null {
+    return this.cloth.isOpen ? this.holders[shoulder] : null;
+  }
+
+  /** A hand takes its shoulder of the gown where that is. */
   take(side: Side): void {
     this.holders[side] = side;
+    this.beside[side] = 0;
   }
 
   /** A hand lets go of the gown: the other one keeps what it had, if it is there. */
@@ -84,14 +95,15 @@ export class HeldGown {
   }
 
   save(): unknown {
-    return { cloth: this.cloth.save(), sleeves: this.sleeves.save(), holders: { ...this.holders }, dropped: this.dropped };
+    return { cloth: this.cloth.save(), sleeves: this.sleeves.save(), holders: { ...this.holders }, beside: { ...this.beside }, dropped: this.dropped };
   }
 
   restore(saved: unknown): void {
-    const s = saved as { cloth: unknown; sleeves: unknown; holders: Record<Side, Side | null>; dropped: boolean };
+    const s = saved as { cloth: unknown; sleeves: unknown; holders: Record<Side, Side | null>; beside: Record<Side, number>; dropped: boolean };
     this.cloth.restore(s.cloth);
     this.sleeves.restore(s.sleeves);
     this.holders = { ...s.holders };
+    this.beside = { ...s.beside };
     this.dropped = s.dropped;
   }
 
@@ -106,6 +118,7 @@ export class HeldGown {
     hand.hold = { kind: 'gown', pullN: 0 };
     hand.using = false;
     this.holders = { left: side, right: side };
+    this.beside = { left: 0, right: 0 };
     this.cloth.open(...fingertips(scene, side));
     scene.dress!.hanging = true;
     this.forget();
@@ -133,7 +146,9 @@ export class HeldGown {
     if (arms[side].inM > 0) cloth.lead(side, onArm(side));
     else if (by) {
       const [x, y] = fingertips(scene, by);
-      cloth.lead(side, by === side ? [x, y] : [x + signOf(side) * SPREAD_M, y]);
+      const wanted = this.holders.left === this.holders.right ? HALF_NECK_M : 0;
+      this.beside[side] += Math.min(SHIFT_M, Math.max(-SHIFT_M, wanted - this.beside[side]));
+      cloth.lead(side, [x + signOf(side) * this.beside[side], y - (DROOP_M * this.beside[side]) / HALF_NECK_M]);
     } else if (arms[other].inM > 0) {
       const [x, y] = onArm(other);
       cloth.lead(side, [x + signOf(side) * BESIDE_ARM_M, y]);

@@ -1,10 +1,10 @@
 import { SIDES } from '../../base/side.ts';
 import type { Scene } from '../scene.ts';
 import type { Slot, Slots } from '../surfaces.ts';
+import { CLOTH_R } from './clothStrands.ts';
 import { SLEEVE_LINKS, sleeveLeftM } from './gownFacts.ts';
 
-/** Half thickness of the hanging cloth, and the size of somebody who passes by (m). */
-const CLOTH_R = 0.002;
+/** Size of somebody who passes by (m). */
 const PERSON_R = 0.2;
 const PERSON_TOP_M = 1.5;
 /** Height of the sides of the table that count as its edge (m). */

@@ -2,21 +2,13 @@ import { SIDES, type Side } from '../../base/side.ts';
 import type { World } from '../../physics/world.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { THING_SHAPES, thingCorners, type ThingKind } from '../itemShapes.ts';
-import type { Point } from '../layout.ts';
-import { GOWN_LINKS, SLEEVE_LINKS } from './gownFacts.ts';
+import { addEdge, addSleeve, BED, CLOTH } from './clothStrands.ts';
 import { GownCloth } from './GownCloth.ts';
 import { LimpSleeves } from './LimpSleeves.ts';
 
-/** Groups of the solver: cloth meets what a drape meets of the bed, a thing what an item meets. */
-const BED = 1;
+/** Groups of the solver: a thing meets what an item meets. */
 const ITEM = 8;
-const CLOTH = 16;
 const FIXTURE = 2;
-const CLOTH_STIFFNESS_N = 2000;
-/** Air slows cloth that falls flat more than a cord (1/s); common practice. */
-const CLOTH_DRAG = 3;
-/** A sleeve weighs as its cloth does: about 0.5 m round, 50 g/m² (kg/m). */
-const SLEEVE_KG_PER_M = 0.025;
 /** Where gown and gloves lie on their table, from its middle (m): beside each other in depth, the cuff of each glove on the side of the hand that takes it. */
 const PACKET_AT_M = 0.07;
 const GLOVES_AT_M = 0.03;
@@ -46,7 +38,7 @@ export interface GownParts {
 
 /** Adds the gown table, the folded gown, the gloves, the card and the cloth; `first` is the place of the first thing in the scene's list. */
 export function addGown(world: World, scenario: Scenario, first: number): GownParts {
-  const { table, lengthM, massKg } = scenario.gown;
+  const { table, lengthM, sleeveM } = scenario.gown;
   const [left, right] = [table.xM - table.widthM / 2, table.xM + table.widthM / 2];
   world.addBody({ kind: 'static', x: 0, y: 0, shapes: [{ verts: [[left, table.topM - 0.03], [right, table.topM - 0.03], [right, table.topM], [left, table.topM]], radius: 0 }], friction: scenario.drape.frictionOnBed, collides: BED, collidesWith: 4 | ITEM | CLOTH });
   // The side of the table that is nearer to where the gown is put on has the gown on it.
@@ -67,13 +59,8 @@ export function addGown(world: World, scenario: Scenario, first: number): GownPa
     add(2, 'gloveLeft', 'glove', gloveX + GLOVES_APART_M, lying('glove'), 1),
     add(3, 'tieCard', 'tieCard', scenario.gown.standXM, 3, 1),
   ];
-  const cloth = (points: readonly Point[], massPerM: number, linkM: number): number =>
-    world.addStrand({
-      points, massPerM, linkM, radius: 0.002, stiffnessN: CLOTH_STIFFNESS_N, bendingNm2: 0, friction: 0.3, airDragPerS: CLOTH_DRAG, selfCollide: false, collides: CLOTH, collidesWith: BED,
-    });
-  const { sleeveM } = scenario.gown;
-  const edge = (side: Side): number => cloth(GownCloth.away(side, lengthM), massKg / 2 / lengthM, lengthM / GOWN_LINKS);
-  const sleeve = (side: Side): number => cloth(LimpSleeves.away(side, sleeveM), SLEEVE_KG_PER_M, sleeveM / SLEEVE_LINKS);
+  const edge = (side: Side): number => addEdge(world, scenario, GownCloth.away(side, lengthM));
+  const sleeve = (side: Side): number => addSleeve(world, scenario, LimpSleeves.away(side, sleeveM));
   return { edges: { right: edge('right'), left: edge('left') }, sleeves: { right: sleeve('right'), left: sleeve('left') }, packet: first, gloves: { right: first + 1, left: first + 2 }, card: first + 3, things, laid };
 }
 

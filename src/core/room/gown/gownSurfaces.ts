@@ -30,6 +30,7 @@ interface Ids {
   passed: readonly string[];
   readonly skin: Readonly<Record<Side, { readonly hand: string; readonly arm: string }>>;
   card: { readonly own: string; readonly far: string };
+  readonly clothes: string;
 }
 
 /** Which surfaces hands and arms show while gown and gloves are put on: skin, cloth or glove. */
@@ -46,7 +47,8 @@ export class GownSurfaces {
     });
     const skin = { right: skinOf('right'), left: skinOf('left') };
     const gloves = { right: this.gloveIds('right'), left: this.gloveIds('left') };
-    this.ids = { gown: this.gownIds(), wrapper: this.wrapperId(), gloves, passed: [], skin, card: this.cardIds() };
+    const clothes = surfaces.add('clothes', '', 'ownClothes', 'none', 'unsterile', 'none', 'operator’s own clothes');
+    this.ids = { gown: this.gownIds(), wrapper: this.wrapperId(), gloves, passed: [], skin, card: this.cardIds(), clothes };
     const { table, tableSide, person } = surfaces.slots.gown!;
     surfaces.wear(tableSide, surfaces.add('gownTable', '', 'tableEdge', 'none', 'unsterile', 'none', 'side of the gown table'));
     surfaces.wear(person, surfaces.add('person', '', 'person', 'none', 'unsterile', 'none', 'somebody who passes by'));

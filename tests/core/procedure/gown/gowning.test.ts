@@ -89,6 +89,12 @@ describe('The hint', () => {
     expect(work.for(0.1, on(false, true)).hint).toBe('Now the left glove: take it with the right hand.');
   });
 
+  it('says when hem or sleeves hang close to the own clothes', () => {
+    expect(opened().for(0.1, { clothesGapM: 0.27 }).hint).not.toMatch(/clothes/);
+    expect(opened().for(0.1, { clothesGapM: 0.08 }).hint).toMatch(/close to your own clothes/);
+    expect(opened().for(0.1, { clothesGapM: null }).hint).not.toMatch(/clothes/);
+  });
+
   it('stops who has a finger out, and who has dropped the gown', () => {
     expect(gowned().for(0.1, { toCuffM: { left: 0.05, right: -0.02 } }).hint).toBe('A finger of the right hand is out of its cuff. Stop: new gown, or stretch the hand out for open gloving.');
     expect(opened().for(0.1, { gown: 'dropped' }).hint).toBe('The gown has fallen. Stop and take a new one.');
