@@ -18,8 +18,18 @@ const MARKED: Readonly<Record<string, string>> = {
   'fetch-left': 'glove on the palm', 'lay-left': 'edge of the cuff', 'draw-left': 'into the glove', 'push-left': 'your half of the card', card: 'hold it out here', passCard: 'wait here', wait: 'sheath',
 };
 
+/** Requests whose buttons are marked after a stage, with what is on their keys: each until the assistant is at it. */
+const DUE: Readonly<Record<string, readonly [string, string]>> = { stretch: ['Tie the back', '['], card: ['Take the card', ']'] };
+
 async function expectMarked(page: Page, stage: string): Promise<void> {
   await expect(page.locator('.hint-holds'), `after ${stage}`).toHaveText(`Marked: ${MARKED[stage]!}`);
+  const due = DUE[stage];
+  await expect(page.locator('.request-due'), `after ${stage}`).toHaveText(due ? [due.join(' ')] : []);
+  const asks = page.getByRole('region', { name: 'Next' }).getByText(/^Ask:/);
+  await expect(asks, `after ${stage}`).toHaveText(due ? [`Ask: ${due[0].toLowerCase()} ${due[1]}`] : []);
+  if (!due) return;
+  await expect(page.locator('.request-due')).toHaveAccessibleDescription('Next');
+  await expect(page.locator('.request-due')).toBeInViewport({ ratio: 1 });
 }
 
 /** Hint, requests and the buttons of both hands lie on the screen, whole and under nothing else. */
@@ -116,5 +126,6 @@ test('keys alone put on gown and gloves from the start page to a file that verif
   await room.start(SCENARIO);
   await hands.holdTime();
   await expect(page.locator('.hint-holds')).toHaveCount(0);
-  await gown(room, new Gowning(room, hands, (request) => page.keyboard.press(KEYS[request])), 'gown-keys', async () => undefined, () => hands.letTimeGo());
+  const nothingMarked = (): Promise<void> => expect(page.locator('.request-due')).toHaveCount(0);
+  await gown(room, new Gowning(room, hands, (request) => page.keyboard.press(KEYS[request])), 'gown-keys', nothingMarked, () => hands.letTimeGo());
 });

@@ -25,10 +25,14 @@ async function load(room: RoomPage, work: SheathWork, pictures: string): Promise
   await replaySaved(page, 0);
 }
 
-test('a careful operator with a mouse loads the probe, asks by key, and saves a file that verifies', async ({ page }) => {
+test('a careful operator with a mouse loads the probe, asks by the key that is marked, and saves a file that verifies', async ({ page }) => {
   test.setTimeout(900_000);
   const room = await new RoomPage(page).start('Sheathing the probe', 'shown');
-  const work = new SheathWork(room, new MouseHands(room), (request) => page.keyboard.press(KEYS[request]));
+  const work = new SheathWork(room, new MouseHands(room), async (request) => {
+    await expect(page.locator('.request-due')).toHaveText(BUTTONS[request]);
+    await page.screenshot({ path: `test-results/sheath-mouse-${request}-due.png` });
+    await page.keyboard.press(KEYS[request]);
+  });
   await load(room, work, 'sheath-mouse');
 });
 

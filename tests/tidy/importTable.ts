@@ -16,7 +16,7 @@ export const IMPORT_TABLE: Readonly<Record<string, FolderRule>> = {
   'src/core/physics': { folders: core('base'), packages: ['matter-js'] },
   'src/core/touch': { folders: core('base') },
   'src/core/ledger': { folders: core('base', 'commands'), typesOf: core('scenario') },
-  'src/core/procedure': { folders: core('base', 'scenario'), packages: ['xstate'] },
+  'src/core/procedure': { folders: core('base', 'scenario'), typesOf: core('commands'), packages: ['xstate'] },
   'src/core/room': { folders: core('base', 'scenario', 'physics', 'touch'), typesOf: core('ledger', 'procedure', 'commands') },
   'src/core/run': { folders: core('base', 'commands', 'scenario', 'physics', 'touch', 'ledger', 'room', 'procedure') },
   'src/core/scoring': { folders: core('base', 'ledger', 'statistics', 'scoring/noticing'), typesOf: core('commands', 'scenario', 'run', 'procedure', 'room') },

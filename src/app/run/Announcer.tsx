@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { capital, listed } from '../parts/sentence.ts';
+import { askLine } from './askLine.ts';
 import { assistantInWords } from './assistantInWords.ts';
 import { holdLines } from './holdLines.ts';
 import type { LiveRun } from './LiveRun.ts';
@@ -20,13 +21,14 @@ export function Announcer({ live }: { readonly live: LiveRun }) {
   );
 }
 
-/** One sentence for each hand, one for the touches, and one for each marked hold. */
+/** One sentence for each hand, one for the touches, one for each marked hold, and one for a marked request with its key. */
 export function roomInWords(live: Pick<LiveRun, 'run' | 'coaching' | 'current'>): string {
   const hands = (['right', 'left'] as const).map((side) => {
     const held = live.run.heldWords(side);
     return `${capital(side)} hand: ${held.what}${live.coaching === 'shown' ? `, ${held.state}` : ''}.`;
   });
   const touches = live.run.touchLines().map((line) => line.words);
-  const next = holdLines(live).map((line) => `Next, ${line}.`);
+  const ask = askLine(live);
+  const next = [...holdLines(live), ...(ask ? [`${ask.words.toLowerCase()}, key ${ask.cap}`] : [])].map((line) => `Next, ${line}.`);
   return [...hands, touches.length > 0 ? `Touching: ${listed(touches)}.` : 'Touching nothing.', ...next].join(' ');
 }

@@ -1,7 +1,7 @@
 import { KeyCap } from '../parts/KeyCap.tsx';
 import { HandCard } from './HandCard.tsx';
 import type { LiveRun } from './LiveRun.ts';
-import { NextHoldList } from './NextHoldList.tsx';
+import { NextList } from './NextList.tsx';
 import { sayBroken } from './pageOrders.ts';
 import { RemedyList } from './RemedyList.tsx';
 import { RequestList } from './RequestList.tsx';
@@ -28,7 +28,7 @@ export const RunPanel = ({ live, drawHand, remedies }: RunPanelProps) => (
     </button>
     <RemedyList live={live} remedies={remedies} />
     <RequestList live={live} />
-    <NextHoldList live={live} />
+    <NextList live={live} />
     <TouchingNow live={live} />
   </div>
 );

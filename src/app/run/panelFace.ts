@@ -1,4 +1,5 @@
 import { SIDES } from '../../core/base/side.ts';
+import { askLine } from './askLine.ts';
 import { heldLook } from './heldLook.ts';
 import { holdLines } from './holdLines.ts';
 import { openChallenge } from './openChallenge.ts';
@@ -20,7 +21,7 @@ export function panelFace(live: LiveRun): string {
   const touches = run.touchLines().map(({ words, spoils }) => `${words} ${spoils}`);
   const tasks = progress.tasks.filter(({ doneStep }) => doneStep !== null).length;
   const under = remedy && `${remedy.phase} ${remedy.progress}`;
-  return [Math.floor(live.seconds), ...sides, ...touches, progress.current, tasks, progress.hint, ...holdLines(live), under, coaching === 'shown' && breaksFace(live), openChallenge(live)?.said.length, live.keptNotice].join('\n');
+  return [Math.floor(live.seconds), ...sides, ...touches, progress.current, tasks, progress.hint, ...holdLines(live), askLine(live)?.words, under, coaching === 'shown' && breaksFace(live), openChallenge(live)?.said.length, live.keptNotice].join('\n');
 }
 
 /** Breaks grow and are answered; the place of the newest moves with the view. */

@@ -5,9 +5,9 @@ import { stationsOf } from '../scenario/station.ts';
 import { FieldProcedure } from './field/FieldProcedure.ts';
 import { GownProcedure } from './gown/GownProcedure.ts';
 import { glovingHint } from './gown/hints.ts';
-import { glovingHolds } from './gown/nextHolds.ts';
+import { glovingHolds } from './gown/nextActs.ts';
 import { isGlovingAgain } from './gown/seen.ts';
-import type { NextHold } from './nextHold.ts';
+import type { NextAct } from './nextAct.ts';
 import type { GownObservation, Observation, Progress } from './observation.ts';
 import { SheathProcedure } from './sheath/SheathProcedure.ts';
 
@@ -15,7 +15,7 @@ import { SheathProcedure } from './sheath/SheathProcedure.ts';
 interface StationWork {
   observe(seen: Observation): void;
   readonly progress: Progress;
-  readonly nextHolds: readonly NextHold[];
+  readonly nextActs: readonly NextAct[];
   snapshot(): unknown;
   restore(snapshot: unknown): void;
   hashInto(hash: StateHash): void;
@@ -47,8 +47,8 @@ const withSight = (procedure: Omit<StationWork, 'observe'>, observe: StationWork
   get progress() {
     return procedure.progress;
   },
-  get nextHolds() {
-    return procedure.nextHolds;
+  get nextActs() {
+    return procedure.nextActs;
   },
   snapshot: () => procedure.snapshot(),
   restore: (snapshot) => procedure.restore(snapshot),
@@ -84,10 +84,10 @@ export class Procedure {
     };
   }
 
-  /** Holds of hands that come next in the first station that is not done; those of a glove that is off before them. */
-  get nextHolds(): readonly NextHold[] {
+  /** What comes next in the first station that is not done; the holds of a glove that is off before that. */
+  get nextActs(): readonly NextAct[] {
     if (this.glovingAgain) return glovingHolds(this.glovingAgain, this.scenario.gown.knitM);
-    return this.stations.find(({ progress }) => progress.current !== 'finished')?.nextHolds ?? [];
+    return this.stations.find(({ progress }) => progress.current !== 'finished')?.nextActs ?? [];
   }
 
   /** Plain JSON from which `restore` goes on as if nothing had been between. One station's stands alone, as in runs broken off before there were several. */

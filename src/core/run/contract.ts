@@ -1,4 +1,4 @@
-import type { Command } from '../commands/command.ts';
+import type { Command, RequestId } from '../commands/command.ts';
 import type { Side } from '../base/side.ts';
 import type { Break } from '../ledger/break.ts';
 import type { Fact } from '../ledger/fact.ts';
@@ -53,6 +53,8 @@ export interface RunContract {
   readonly progress: Progress;
   /** Holds of hands that come next, for coaching that shows them; none where the station tells none. */
   readonly nextHolds: readonly NextHold[];
+  /** What the assistant is to be asked for next, for the same coaching; null where nothing is. */
+  readonly nextRequest: RequestId | null;
   readonly breaks: readonly Break[];
   readonly cues: readonly CueReport[];
   /** What the assistant spoke up about, and how it was answered. */

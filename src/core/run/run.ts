@@ -1,12 +1,13 @@
 import { assert } from '../base/assert.ts';
 import { StateHash } from '../base/hash.ts';
 import type { Side } from '../base/side.ts';
-import type { Command } from '../commands/command.ts';
+import type { Command, RequestId } from '../commands/command.ts';
 import type { Break } from '../ledger/break.ts';
 import type { Fact } from '../ledger/fact.ts';
 import { Ledger } from '../ledger/Ledger.ts';
 import type { LedgerSnapshot } from '../ledger/ledgerSnapshot.ts';
 import { rulesInForce } from '../ledger/rules/ruleBook.ts';
+import { holdsAmong, requestAmong } from '../procedure/nextAct.ts';
 import type { NextHold } from '../procedure/nextHold.ts';
 import type { Progress } from '../procedure/observation.ts';
 import { Procedure } from '../procedure/Procedure.ts';
@@ -70,7 +71,11 @@ export class Run implements RunContract {
   }
 
   get nextHolds(): readonly NextHold[] {
-    return this.procedure.nextHolds;
+    return holdsAmong(this.procedure.nextActs);
+  }
+
+  get nextRequest(): RequestId | null {
+    return requestAmong(this.procedure.nextActs);
   }
 
   get cues(): readonly CueReport[] {

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { askLine } from '../../../src/app/run/askLine.ts';
 import { roomInWords } from '../../../src/app/run/Announcer.tsx';
 import { holdLines } from '../../../src/app/run/holdLines.ts';
 import type { Coaching } from '../../../src/app/run/LiveRun.ts';
 import { shownHolds } from '../../../src/app/run/shownHolds.ts';
+import { shownRequest } from '../../../src/app/run/shownRequest.ts';
 import type { NextHold } from '../../../src/core/procedure/nextHold.ts';
+import type { AssistantDoing } from '../../../src/core/room/picture.ts';
 import { breakWith } from '../support/breakWith.ts';
 import { FakeRun } from '../support/FakeRun.ts';
 import { scenarioWith } from '../support/scenario.ts';
@@ -55,5 +58,37 @@ describe('Holds are marked', () => {
     expect(shownHolds(live)).toEqual([next]);
     live.run.remedy = { remedy: 'newSheath', phase: 'running', progress: 0.5, secondsLeft: 3 } as never;
     expect(shownHolds(live)).toEqual([]);
+  });
+});
+
+describe('The request that is due', () => {
+  const gowning = scenarioWith({ station: 'gown' });
+
+  function asked(coaching: Coaching, doing: AssistantDoing = 'waiting') {
+    const run = new FakeRun(gowning);
+    run.nextRequest = 'tieBack';
+    const picture = run.picture();
+    return { run, coaching, current: { ...picture, assistant: { ...picture.assistant, doing } } };
+  }
+
+  it('is marked under shown coaching alone', () => {
+    expect((['shown', 'spoken', 'silent'] as const).map((coaching) => shownRequest(asked(coaching)))).toEqual(['tieBack', null, null]);
+    expect((['spoken', 'silent'] as const).map((coaching) => askLine(asked(coaching)))).toEqual([null, null]);
+  });
+
+  it('is not marked while the assistant is at it or at something else, while a break stands, or during a remedy', () => {
+    for (const doing of ['coming', 'tyingGown', 'wipingFace', 'leaving'] as const) expect(shownRequest(asked('shown', doing))).toBeNull();
+    const live = asked('shown');
+    live.run.breaks = [breakWith({})];
+    expect(shownRequest(live)).toBeNull();
+    live.run.breaks = [];
+    live.run.remedy = { remedy: 'newSheath', phase: 'running', progress: 0.5, secondsLeft: 3 } as never;
+    expect(shownRequest(live)).toBeNull();
+  });
+
+  it('is told in words with its key, and in what the room is in words', () => {
+    expect(askLine(asked('shown'))).toEqual({ words: 'Ask: tie the back', cap: '[' });
+    expect(roomInWords(asked('shown'))).toContain('Touching nothing. Next, ask: tie the back, key [.');
+    expect(roomInWords(asked('spoken'))).not.toContain('tie the back');
   });
 });

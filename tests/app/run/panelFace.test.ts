@@ -37,6 +37,8 @@ describe('What the panels show', () => {
     look();
     run.progress = { ...run.progress, hint: 'Park the probe.' };
     look();
+    run.nextRequest = 'takeCord';
+    look();
     run.remedy = { remedy: 'newSheath', phase: 'running', progress: 0.5, secondsLeft: 3 } as never;
     look();
     run.breaks = [breakWith({})];

@@ -1,5 +1,5 @@
 import { signOf, type Side } from '../../../src/core/base/side.ts';
-import type { Command } from '../../../src/core/commands/command.ts';
+import type { Command, RequestId } from '../../../src/core/commands/command.ts';
 import type { Break } from '../../../src/core/ledger/break.ts';
 import type { NextHold } from '../../../src/core/procedure/nextHold.ts';
 import type { Progress } from '../../../src/core/procedure/observation.ts';
@@ -24,6 +24,7 @@ export class FakeRun implements RunContract {
   challenges: ChallengeReport[] = [];
   remedy: RemedyStatus | null = null;
   nextHolds: NextHold[] = [];
+  nextRequest: RequestId | null = null;
   /** What a hand takes hold of when it closes; null is nothing. */
   reach: Record<Side, string | null> = { left: null, right: null };
   readonly received: { readonly step: number; readonly command: Command }[] = [];

@@ -1,12 +1,18 @@
 import { expect } from 'vitest';
 import { secondsToSteps } from '../../../src/core/base/time.ts';
+import type { RequestId } from '../../../src/core/commands/command.ts';
+import { requestAmong, type NextAct } from '../../../src/core/procedure/nextAct.ts';
 import type { Progress, TaskId, TaskReport } from '../../../src/core/procedure/observation.ts';
 
 /** A station's judge of the work, as far as it is driven here. */
 interface Judge<Seen> {
   readonly progress: Progress;
+  readonly nextActs: readonly NextAct[];
   observe(seen: Seen): void;
 }
+
+/** Words by which a hint leads to the assistant. */
+const ASKS = /\bAsk\b|\bHave (?:it lowered|the assistant|the cord)/;
 
 /** Says what is to be seen and lets time pass; a verb of a station changes the scene, `for` shows it to the judge. */
 export class StationDriver<Seen extends { readonly step: number }, Task extends TaskId, Of extends Judge<Seen>> {
@@ -55,8 +61,15 @@ export class StationDriver<Seen extends { readonly step: number }, Task extends 
     return this;
   }
 
+  /** The hint, and with one that leads to the assistant some request. */
   expectHint(hint: string): this {
     expect(this.procedure.progress.hint).toBe(hint);
+    expect(requestAmong(this.procedure.nextActs) !== null, `a request with "${hint}"`).toBe(ASKS.test(hint));
+    return this;
+  }
+
+  expectRequest(request: RequestId | null): this {
+    expect(requestAmong(this.procedure.nextActs)).toBe(request);
     return this;
   }
 }

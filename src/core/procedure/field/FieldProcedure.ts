@@ -4,12 +4,12 @@ import type { StateHash } from '../../base/hash.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { taskReport, type DoneTasks } from '../done.ts';
 import { Hold, INTERRUPTION_S, type HoldState } from '../Hold.ts';
-import type { NextHold } from '../nextHold.ts';
+import type { NextAct } from '../nextAct.ts';
 import type { FieldObservation, FieldTaskId, Progress, TaskReport } from '../observation.ts';
 import { fieldMachine, type FieldEvent, type FieldSnapshot } from './fieldMachine.ts';
 import { hintFor } from './hints.ts';
 import { ANAESTHETIC_ENOUGH, GEL_ENOUGH, SLIDING_S } from './limits.ts';
-import { fieldHolds } from './nextHolds.ts';
+import { fieldActs } from './nextActs.ts';
 import { see, unseen, type Seen } from './seen.ts';
 import { isCritical, tasksOf } from './tasks.ts';
 
@@ -125,9 +125,9 @@ export class FieldProcedure {
     };
   }
 
-  /** Holds of hands that come next. */
-  get nextHolds(): readonly NextHold[] {
-    return fieldHolds(this.current, this.seen, this.scenario);
+  /** What comes next: holds of hands, and what the assistant is asked for. */
+  get nextActs(): readonly NextAct[] {
+    return fieldActs(this.current, this.seen, this.scenario);
   }
 
   private get current(): FieldTaskId | 'finished' {

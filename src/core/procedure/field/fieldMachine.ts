@@ -1,6 +1,7 @@
-import { and, assign, setup, type SnapshotFrom } from 'xstate';
-import { nothingDone, withDone, type DoneTasks } from '../done.ts';
+import { and, type SnapshotFrom } from 'xstate';
+import { nothingDone } from '../done.ts';
 import { FIELD_TASKS, type FieldTaskId } from '../observation.ts';
+import { record, stationSetup, takeBack } from '../stationSetup.ts';
 import { tasksBefore } from './tasks.ts';
 
 /** Facts that carry the work on, each with the step at which it became true. */
@@ -15,20 +16,12 @@ export type FieldEvent =
   | { readonly type: 'rubbish.cleared'; readonly step: number }
   | { readonly type: 'rubbish.appeared'; readonly step: number };
 
-const field = setup({
-  types: {} as { context: { done: DoneTasks<FieldTaskId> }; events: FieldEvent },
+const field = stationSetup<FieldTaskId, FieldEvent>(tasksBefore).extend({
   guards: {
     'the probe is still needed where it lies': ({ context }) => context.done.ready === null,
     'it was parked before there was a view': ({ context }) => context.done.view === null,
   },
-  actions: {
-    'record as done': assign({ done: ({ context, event }, { task }: { task: FieldTaskId }) => withDone(context.done, task, event.step, tasksBefore(task)) }),
-    'take back': assign({ done: ({ context }, { task }: { task: FieldTaskId }) => ({ ...context.done, [task]: null }) }),
-  },
 });
-
-const record = (task: FieldTaskId) => ({ type: 'record as done', params: { task } }) as const;
-const takeBack = (task: FieldTaskId) => ({ type: 'take back', params: { task } }) as const;
 
 /**
  * The work on the field, one region per task, since nothing keeps a person from doing them in another order. Time is counted

@@ -21,6 +21,9 @@ export function hintFor(current: FieldTaskId | 'finished', view: HintView): stri
 /** What is lost that the task cannot be done without, or undefined. */
 export const lostFor = (task: FieldTaskId, seen: Seen): 'probe' | ItemKind | undefined => NEEDED[task].find((thing) => seen.lost.includes(thing));
 
+/** No clip ties the cord to the drape: what hangs over the rail would draw a probe off that nobody holds (common practice: it is held meanwhile). */
+export const isCordLoose = ({ cord }: Scenario): boolean => cord.clipN === 0;
+
 /** What a task cannot be done without. */
 const NEEDED: Readonly<Record<FieldTaskId, readonly ('probe' | ItemKind)[]>> = {
   gel: ['gelPacket'],
@@ -38,8 +41,9 @@ const HINTS: Readonly<Record<FieldTaskId | 'finished', (view: HintView) => strin
     if (seen.probeSteady) return 'Good picture. Hold it just there.';
     return seen.probeAtSite ? 'You are there. Now keep the probe still.' : 'Set the probe on the gel and hold the picture still.';
   },
-  park: ({ seen, probeSlid }) => {
+  park: ({ seen, probeSlid, scenario }) => {
     if (seen.probeLies) return 'Hands off the probe for a moment and see that it stays.';
+    if (isCordLoose(scenario)) return `${probeSlid ? 'The probe slid off. ' : ''}Have the cord held, and lay the probe where it will stay.`;
     return probeSlid ? 'The probe slid off. Lay it where it stays, with slack in the cord.' : 'Lay the probe on the field where it will stay.';
   },
   anaesthetic: ({ seen }) => (seen.anaesthetic > 0 ? 'Go on with the anaesthetic until the syringe is empty.' : 'Give the local anaesthetic at the site.'),

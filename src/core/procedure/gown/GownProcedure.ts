@@ -5,11 +5,11 @@ import { SIDES } from '../../base/side.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { taskReport, type DoneTasks } from '../done.ts';
 import { Hold, INTERRUPTION_S, type HoldState } from '../Hold.ts';
-import type { NextHold } from '../nextHold.ts';
+import type { NextAct } from '../nextAct.ts';
 import { GOWN_TASKS, type GownObservation, type GownTaskId, type Progress } from '../observation.ts';
 import { gownHint } from './hints.ts';
 import { gownMachine, type GownEvent, type GownSnapshot } from './gownMachine.ts';
-import { gownHolds } from './nextHolds.ts';
+import { gownActs } from './nextActs.ts';
 import { areArmsIn, glovesOn, isCuffShort, isFresh, isInCuff, isOpened, UNSEEN, type Seen } from './seen.ts';
 import { isCritical } from './tasks.ts';
 
@@ -65,9 +65,9 @@ export class GownProcedure {
     return { tasks, current, hint: gownHint(current, this.seen, this.knitM), steadyShare: null, sharpsBinned: [] };
   }
 
-  /** Holds of hands that come next. */
-  get nextHolds(): readonly NextHold[] {
-    return gownHolds(this.current, this.seen, this.knitM);
+  /** What comes next: holds of hands, and what the assistant is asked for. */
+  get nextActs(): readonly NextAct[] {
+    return gownActs(this.current, this.seen, this.knitM);
   }
 
   /** Plain JSON from which `restore` goes on as if nothing had been between. */

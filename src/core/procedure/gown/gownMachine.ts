@@ -1,6 +1,7 @@
-import { assign, setup, type SnapshotFrom } from 'xstate';
-import { nothingDone, withDone, type DoneTasks } from '../done.ts';
+import type { SnapshotFrom } from 'xstate';
+import { nothingDone } from '../done.ts';
 import { GOWN_TASKS, type GownTaskId } from '../observation.ts';
+import { record, stationSetup, takeBack } from '../stationSetup.ts';
 import { tasksBefore } from './tasks.ts';
 
 /** Facts that carry gowning and gloving on, each with the step at which it became true. */
@@ -9,21 +10,15 @@ export type GownEvent =
   | { readonly type: 'gown.fresh'; readonly step: number }
   | { readonly type: 'glove.off'; readonly step: number };
 
-const gown = setup({
-  types: {} as { context: { done: DoneTasks<GownTaskId> }; events: GownEvent },
-  actions: {
-    'record as done': assign({ done: ({ context, event }, { task }: { task: GownTaskId }) => withDone(context.done, task, event.step, tasksBefore(task)) }),
-    'take back': assign({ done: ({ context }, { task }: { task: GownTaskId }) => ({ ...context.done, [task]: null }) }),
-  },
-});
+const gown = stationSetup<GownTaskId, GownEvent>(tasksBefore);
 
 /** One task: open until it is done; a fresh gown opens it again, and a glove that comes off the second glove. */
 const region = (task: GownTaskId) => {
-  const takenBack = { target: 'open', actions: { type: 'take back', params: { task } } } as const;
+  const takenBack = { target: 'open', actions: takeBack(task) } as const;
   return {
     initial: 'open',
     states: {
-      open: { on: { [`done.${task}`]: { target: 'done', actions: { type: 'record as done', params: { task } } } } },
+      open: { on: { [`done.${task}`]: { target: 'done', actions: record(task) } } },
       done: { on: { 'gown.fresh': takenBack, ...(task === 'secondGlove' ? { 'glove.off': takenBack } : {}) } },
     },
   } as const;

@@ -4,11 +4,11 @@ import type { StateHash } from '../../base/hash.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { taskReport, type DoneTasks } from '../done.ts';
 import { Hold, INTERRUPTION_S, type HoldState } from '../Hold.ts';
-import type { NextHold } from '../nextHold.ts';
+import type { NextAct } from '../nextAct.ts';
 import { SHEATH_TASKS, type LoadingObservation, type Progress, type SheathTaskId } from '../observation.ts';
 import { sheathHint } from './hints.ts';
 import { FACE_CLEAR, FACE_CLEAR_S, FACE_SPOILED, OVER_MOUTH_S, SLIDING_S, TAKEN_S } from './limits.ts';
-import { sheathHolds } from './nextHolds.ts';
+import { sheathActs } from './nextActs.ts';
 import { isFresh, isLaid, isLoose, isOn, isTaken, see, unseen, type Seen } from './seen.ts';
 import { sheathMachine, type SheathEvent, type SheathSnapshot } from './sheathMachine.ts';
 import { isCritical } from './tasks.ts';
@@ -109,9 +109,9 @@ export class SheathProcedure {
     if (slid && this.done.laidDown !== null) this.send('probe.slid');
   }
 
-  /** Holds of hands that come next. */
-  get nextHolds(): readonly NextHold[] {
-    return sheathHolds(this.current, this.seen, this.scenario);
+  /** What comes next: holds of hands, and what the assistant is asked for. */
+  get nextActs(): readonly NextAct[] {
+    return sheathActs(this.current, this.seen, this.scenario);
   }
 
   private get current(): SheathTaskId | 'finished' {

@@ -12,9 +12,12 @@ const TOO_LITTLE_GEL = 'Too little gel went in for a picture. Stop and take a ne
 export function sheathHint(current: SheathTaskId | 'finished', seen: Seen, scenario: Scenario): string {
   if (current === 'finished') return HINTS.finished(seen, scenario);
   if (seen.torn) return TORN;
-  const lost = NEEDED[current].find((thing) => seen.lost?.includes(thing));
+  const lost = lostFor(current, seen);
   return lost === undefined ? HINTS[current](seen, scenario) : LOST[lost];
 }
+
+/** What is lost that the task cannot be done without, or undefined. */
+export const lostFor = (task: SheathTaskId, seen: Seen): LoadingThing | undefined => NEEDED[task].find((thing) => seen.lost?.includes(thing));
 
 /** What a task cannot be done without. */
 const NEEDED: Readonly<Record<SheathTaskId, readonly LoadingThing[]>> = {
@@ -33,8 +36,8 @@ const LOST: Readonly<Record<LoadingThing, string>> = {
   probe: 'The probe is off the field. Stop and have its sheath replaced.',
 };
 
-/** Share of the asked length from which on the rest of the film is out of the operator's reach along the cord. */
-export const TAIL_SHARE = 0.5;
+/** Share of the asked length from which on the assistant draws the rest: one pull from a probe held before the chest; farther up the hand comes to the face. */
+export const TAIL_SHARE = 0.25;
 
 const HINTS: Readonly<Record<SheathTaskId | 'finished', (seen: Seen, scenario: Scenario) => string>> = {
   gelInside: (seen) => {

@@ -1,6 +1,7 @@
-import { assign, setup, type SnapshotFrom } from 'xstate';
-import { nothingDone, withDone, type DoneTasks } from '../done.ts';
+import type { SnapshotFrom } from 'xstate';
+import { nothingDone } from '../done.ts';
 import { SHEATH_TASKS, type SheathTaskId } from '../observation.ts';
+import { record, stationSetup, takeBack } from '../stationSetup.ts';
 import { tasksBefore } from './tasks.ts';
 
 /** Facts that carry the loading of the sheath on, each with the step at which it became true. */
@@ -16,19 +17,11 @@ export type SheathEvent =
   | { readonly type: 'probe.takenUp'; readonly step: number }
   | { readonly type: 'sheath.fresh'; readonly step: number };
 
-const sheath = setup({
-  types: {} as { context: { done: DoneTasks<SheathTaskId> }; events: SheathEvent },
+const sheath = stationSetup<SheathTaskId, SheathEvent>(tasksBefore).extend({
   guards: {
     'the probe is still to be laid down': ({ context }) => context.done.laidDown === null,
   },
-  actions: {
-    'record as done': assign({ done: ({ context, event }, { task }: { task: SheathTaskId }) => withDone(context.done, task, event.step, tasksBefore(task)) }),
-    'take back': assign({ done: ({ context }, { task }: { task: SheathTaskId }) => ({ ...context.done, [task]: null }) }),
-  },
 });
-
-const record = (task: SheathTaskId) => ({ type: 'record as done', params: { task } }) as const;
-const takeBack = (task: SheathTaskId) => ({ type: 'take back', params: { task } }) as const;
 
 /** A fresh sheath knows nothing of what was done with the one before. */
 const again = (task: SheathTaskId) => ({ 'sheath.fresh': { target: 'open', actions: takeBack(task) } }) as const;

@@ -10,6 +10,13 @@ describe('The hint follows what the hands do', () => {
     doneUpTo('view').expectHint('Lay the probe on the field where it will stay.').letProbeLie().for(0.1).expectHint('Hands off the probe for a moment and see that it stays.').for(4).expectHint('Give the local anaesthetic at the site.');
   });
 
+  it('to the assistant before the probe is laid down, where no clip holds the cord', () => {
+    const loose = { cord: { clipN: 0 } };
+    doneUpTo('view').expectRequest(null);
+    doneUpTo('view', loose).expectHint('Have the cord held, and lay the probe where it will stay.').expectRequest('takeCord').letProbeLie().for(0.1).expectRequest(null);
+    doneUpTo('park', loose).letProbeSlide().for(1).expectRequest(null).holdProbe().for(0.1).expectHint('The probe slid off. Have the cord held, and lay the probe where it will stay.');
+  });
+
   it('to probe and needle, whichever is taken first', () => {
     doneUpTo('anaesthetic')
       .expectHint('Probe in one hand, needle syringe in the other: bring both to the site.')

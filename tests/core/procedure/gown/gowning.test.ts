@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { StateHash } from '../../../../src/core/base/hash.ts';
 import { secondsToSteps } from '../../../../src/core/base/time.ts';
+import type { RequestId } from '../../../../src/core/commands/command.ts';
 import { GownProcedure } from '../../../../src/core/procedure/gown/GownProcedure.ts';
+import { requestAmong } from '../../../../src/core/procedure/nextAct.ts';
 import { UNSEEN, type Seen } from '../../../../src/core/procedure/gown/seen.ts';
 import { ROOMY } from '../../../support/gownRooms.ts';
 
@@ -23,6 +25,10 @@ class Shown {
 
   get outOfOrder(): (readonly [string, string])[] {
     return this.procedure.progress.tasks.flatMap(({ task, outOfOrderAfter }) => (outOfOrderAfter === null ? [] : [[task, outOfOrderAfter] as const]));
+  }
+
+  get request(): RequestId | null {
+    return requestAmong(this.procedure.nextActs);
   }
 
   get hint(): string {
@@ -93,6 +99,18 @@ describe('The hint', () => {
     expect(opened().for(0.1, { clothesGapM: 0.27 }).hint).not.toMatch(/clothes/);
     expect(opened().for(0.1, { clothesGapM: 0.08 }).hint).toMatch(/close to your own clothes/);
     expect(opened().for(0.1, { clothesGapM: null }).hint).not.toMatch(/clothes/);
+  });
+
+  it('leads to the assistant with the back to tie and with the card in hand, and never else', () => {
+    const work = opened();
+    expect(work.request).toBeNull();
+    expect([work.for(0.1, { gown: 'onArms', holding: { left: false, right: false }, toCuffM: inCuffs }).hint, work.request]).toEqual(['Ask the assistant to tie the back.', 'tieBack']);
+    expect(work.for(0.1, { gown: 'tied' }).request).toBeNull();
+    expect(work.for(0.1, on(false, true)).for(0.1, { ...on(true, true), card: 'hanging' }).request).toBeNull();
+    expect([work.for(0.1, { card: 'held' }).hint, work.request]).toEqual(['Ask the assistant to take the card.', 'takeCard']);
+    // A knit cuff that shows is covered first.
+    expect(work.for(0.1, turnedBack).request).toBeNull();
+    expect(work.for(0.1, { ...on(true, true), card: 'passed' }).request).toBeNull();
   });
 
   it('stops who has a finger out, and who has dropped the gown', () => {

@@ -43,9 +43,9 @@ describe('The hint follows what the hands do', () => {
 
   it('along the cord, over the face and to the bands', () => {
     loadedUpTo('probeTaken')
-      .cover(0.39).for(0.1).expectHint('Take the open end of the film, and draw it along the cord.')
+      .cover(0.19).for(0.1).expectHint('Take the open end of the film, and draw it along the cord.')
       .with({ endHeld: true }).for(0.1).expectHint('Draw the film along the cord.')
-      .cover(0.4).for(0.1).expectHint('Ask the assistant to pull the tail.')
+      .cover(0.2).for(0.1).expectHint('Ask the assistant to pull the tail.')
       .cover(0.8).for(0.1).expectHint('Stroke the air away from the face.')
       .face(0.03).for(0.1).expectHint('The face is clear. See that it stays so.')
       .for(1).expectHint('A band behind the head, a second along the handle or cord.')
@@ -87,6 +87,18 @@ describe('The hint follows what the hands do', () => {
     loadedUpTo('banded', { items }).fallen('one', 'two', 'three').for(0.1).expectHint('Lay the probe on the field and see that it stays.');
     loadedUpTo('laidDown', { items }).fallen('gel', 'more', 'one', 'two', 'three').for(0.1).expectHint('All done. You can end the run.');
     new SheathDriver({ items }).open().gel(2).bring().for(0.1).lower().fallen('gel', 'more').for(0.1).expectHint('Too little gel went in for a picture. Stop and take a new sheath.');
+  });
+
+  it('to the assistant, with the request that is meant', () => {
+    loadedUpTo('gelInside')
+      .expectRequest('bringProbe')
+      .bring(false).for(0.1).expectRequest(null)
+      .bring().for(0.1).expectRequest('lower')
+      .lower().for(0.1).expectRequest(null)
+      .holdThrough('right', true).for(0.1).expectRequest('letGo')
+      .holdThrough().for(0.6).expectRequest(null)
+      .cover(0.2).for(0.1).expectRequest('pullTail')
+      .with({ torn: true }).for(0.1).expectRequest(null);
   });
 
   it('in one short line, always', () => {

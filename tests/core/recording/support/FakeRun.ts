@@ -16,6 +16,7 @@ export class FakeRun implements RunContract {
   finished = false;
   readonly progress = PROGRESS;
   readonly nextHolds = [];
+  readonly nextRequest = null;
   readonly breaks = [];
   readonly cues = [];
   readonly challenges = [];

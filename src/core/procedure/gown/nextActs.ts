@@ -1,16 +1,17 @@
 import { otherSide, SIDES, type Side } from '../../base/side.ts';
+import { asking, type NextAct } from '../nextAct.ts';
 import type { HoldAct, GownPlace, NextHold } from '../nextHold.ts';
 import type { GownTaskId } from '../observation.ts';
 import { sideToGlove } from './hints.ts';
 import { cuffToCover, isCuffShort, isInCuff, isOpened, type Seen } from './seen.ts';
 
 /**
- * The holds that come next, as `gownHint` tells them; none while only the assistant has something to do, or the gown is lost.
+ * What comes next, as `gownHint` tells it: holds, and what the assistant is asked for; nothing while there is only to be waited, or the gown is lost.
  * @param knitM length of the knit cuff, which the glove must cover (m)
  */
-export function gownHolds(current: GownTaskId | 'finished', seen: Seen, knitM: number): readonly NextHold[] {
+export function gownActs(current: GownTaskId | 'finished', seen: Seen, knitM: number): readonly NextAct[] {
   if (seen.gown === 'dropped' || current === 'finished') return [];
-  return cuffToCover(seen, knitM) ? glovingHolds(seen, knitM) : HOLDS[current](seen, knitM);
+  return cuffToCover(seen, knitM) ? glovingHolds(seen, knitM) : ACTS[current](seen, knitM);
 }
 
 /** The holds by which a glove comes on again in the middle of the work, as `glovingHint` tells them. */
@@ -22,7 +23,7 @@ export function glovingHolds(seen: Seen, knitM: number): readonly NextHold[] {
 const either = (act: HoldAct, place: GownPlace): NextHold[] => [{ hand: null, act, place, of: null, thing: null }];
 const own = (sides: readonly Side[], act: HoldAct, place: GownPlace): NextHold[] => sides.map((side) => ({ hand: side, act, place, of: side, thing: null }));
 
-const HOLDS: Readonly<Record<GownTaskId, (seen: Seen, knitM: number) => readonly NextHold[]>> = {
+const ACTS: Readonly<Record<GownTaskId, (seen: Seen, knitM: number) => readonly NextAct[]>> = {
   opened: (seen) => {
     if (seen.gown === 'lying') return either('grip', 'gownNeck');
     if (seen.gown === 'carried') return either('squeeze', 'clearOfTable');
@@ -33,12 +34,12 @@ const HOLDS: Readonly<Record<GownTaskId, (seen: Seen, knitM: number) => readonly
     if (out.length > 0) return out.some((side) => !seen.holding[side]) ? shoulders(seen) : own(out, 'squeeze', 'sleeve');
     return own(SIDES.filter((side) => !isInCuff(seen, side)), 'push', 'upSleeve');
   },
-  tied: () => own(SIDES, 'grip', 'cuffFromInside'),
+  tied: () => [...own(SIDES, 'grip', 'cuffFromInside'), asking('tieBack')],
   firstGlove: gloving,
   secondGlove: gloving,
   turned: (seen) => {
     if (seen.card === 'hanging') return either('grip', 'cardHalf');
-    return seen.card === 'held' ? either('stay', 'heldOut') : [];
+    return seen.card === 'held' ? [...either('stay', 'heldOut'), asking('takeCard')] : [];
   },
   waited: () => own(SIDES, 'stay', 'together'),
 };

@@ -1,18 +1,22 @@
 import type { Scenario } from '../../scenario/schema.ts';
-import { taking, withThing, type NextHold } from '../nextHold.ts';
+import { asking, type NextAct } from '../nextAct.ts';
+import { taking, withThing } from '../nextHold.ts';
 import type { FieldTaskId } from '../observation.ts';
-import { lostFor } from './hints.ts';
+import { isCordLoose, lostFor } from './hints.ts';
 import type { Seen } from './seen.ts';
 
-/** The holds that come next, as the hint tells them; none while something is to be kept still, or what is needed is lost. */
-export function fieldHolds(current: FieldTaskId | 'finished', seen: Seen, scenario: Scenario): readonly NextHold[] {
-  return current === 'finished' || lostFor(current, seen) !== undefined ? [] : HOLDS[current](seen, scenario);
+/** What comes next, as the hint tells it: holds, and what the assistant is asked for; nothing while something is to be kept still, or what is needed is lost. */
+export function fieldActs(current: FieldTaskId | 'finished', seen: Seen, scenario: Scenario): readonly NextAct[] {
+  return current === 'finished' || lostFor(current, seen) !== undefined ? [] : ACTS[current](seen, scenario);
 }
 
-const HOLDS: Readonly<Record<FieldTaskId, (seen: Seen, scenario: Scenario) => readonly NextHold[]>> = {
+const ACTS: Readonly<Record<FieldTaskId, (seen: Seen, scenario: Scenario) => readonly NextAct[]>> = {
   gel: () => [taking('gelPacket'), withThing('gelPacket', 'squeeze', 'site')],
   view: ({ probeAtSite }) => (probeAtSite ? [] : [taking('probe'), withThing('probe', 'bring', 'site')]),
-  park: ({ probeHeldBy, probeLies }) => (probeHeldBy !== null || probeLies ? [] : [taking('probe')]),
+  park: ({ probeHeldBy, probeLies }, scenario) => {
+    if (probeHeldBy !== null) return isCordLoose(scenario) ? [asking('takeCord')] : [];
+    return probeLies ? [] : [taking('probe')];
+  },
   anaesthetic: () => [taking('syringe'), withThing('syringe', 'squeeze', 'site')],
   ready: ({ probeAtSite, needleAtSite }) => [
     ...(probeAtSite ? [] : [taking('probe'), withThing('probe', 'bring', 'site')]),
