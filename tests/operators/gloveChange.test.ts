@@ -30,7 +30,7 @@ describe('A glove changed by hand', () => {
     for (const side of SIDES) {
       expect(run.room.surfaces.upper[run.room.surfaces.slots.hand[side].fingers]).toBe(`${gloves[side]}:fingers`);
       expect(run.ledger.stateOf(`${gloves[side]}:fingers`)).toBe('sterile');
-      expect(run.room.gown!.observe(0).overlapM[side]).toBeGreaterThanOrEqual(ROOMY.gown.knitM);
+      expect(run.room.gown!.observe(0, false).overlapM[side]).toBeGreaterThanOrEqual(ROOMY.gown.knitM);
     }
     expect(result.progress.tasks.slice(0, 7).every(({ doneStep }) => doneStep !== null)).toBe(true);
   });
@@ -39,7 +39,7 @@ describe('A glove changed by hand', () => {
 it('A glove changed by hand at the bed, where the operator was gowned from the start, breaks nothing', () => {
   const { result, run } = runOperator((op) => GownWork.changedAtBed(op, 'right', (work) => work.openGlove('right')), BY_HAND_AT_BED);
   expect(result.breaks).toEqual([]);
-  expect(run.room.gown!.observe(0).gloves).toEqual({ left: 'on', right: 'on' });
+  expect(run.room.gown!.observe(0, false).gloves).toEqual({ left: 'on', right: 'on' });
   expect(run.room.surfaces.upper[run.room.surfaces.slots.hand.right.fingers]).toBe('glove.right#2:fingers');
   expect(run.progress.current).toBe('gel');
 });

@@ -285,6 +285,6 @@ export class GownWork {
   }
 
   private toCuff(): number {
-    return Math.min(...SIDES.map((side) => this.gown.observe(0).toCuffM[side] ?? Infinity));
+    return Math.min(...SIDES.map((side) => this.gown.observe(0, false).toCuffM[side] ?? Infinity));
   }
 }

@@ -97,6 +97,8 @@ export interface GownObservation {
   readonly card: 'away' | 'hanging' | 'held' | 'passed' | 'tied';
   /** Both hands together in front, above the waist and below the face. */
   readonly handsTogether: boolean;
+  /** The assistant ties the back or goes for the card, or comes to it. */
+  readonly isHelped: boolean;
 }
 
 /** What can be seen of all stations of a run. */

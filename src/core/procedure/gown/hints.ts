@@ -30,12 +30,12 @@ const HINTS: Readonly<Record<GownTaskId | 'finished', (seen: Seen, knitM: number
     const open = SIDES.filter((side) => !isInCuff(seen, side));
     return open.length > 0 ? `Stretch ${open.length > 1 ? 'both arms' : `the ${open[0]!} arm`} through the sleeve, and stop inside the cuff. Grip holds the cuff.` : 'Stop. Fingers stay inside the cuffs.';
   },
-  tied: () => 'Ask the assistant to tie the back.',
+  tied: (seen) => (seen.isHelped ? 'Hold both cuffs and keep still: the assistant ties the back.' : 'Ask the assistant to tie the back.'),
   firstGlove: gloving,
   secondGlove: gloving,
   turned: (seen) => {
     if (seen.card === 'hanging') return 'Take the tie card by the half on your right, and hold it out to the assistant.';
-    if (seen.card === 'held') return 'Ask the assistant to take the card.';
+    if (seen.card === 'held') return seen.isHelped ? 'Hold the card out: the assistant takes it.' : 'Ask the assistant to take the card.';
     return seen.card === 'passed' ? 'Hold your tie while you turn.' : 'Have the back tied first.';
   },
   waited: (seen) => (seen.handsTogether ? 'Wait like this. If something itches, ask.' : 'Wait with both hands together in front, above the waist.'),

@@ -34,12 +34,12 @@ const ACTS: Readonly<Record<GownTaskId, (seen: Seen, knitM: number) => readonly 
     if (out.length > 0) return out.some((side) => !seen.holding[side]) ? shoulders(seen) : own(out, 'squeeze', 'sleeve');
     return own(SIDES.filter((side) => !isInCuff(seen, side)), 'push', 'upSleeve');
   },
-  tied: () => [...own(SIDES, 'grip', 'cuffFromInside'), asking('tieBack')],
+  tied: (seen) => [...own(SIDES, 'grip', 'cuffFromInside'), ...(seen.isHelped ? [] : [asking('tieBack')])],
   firstGlove: gloving,
   secondGlove: gloving,
   turned: (seen) => {
     if (seen.card === 'hanging') return either('grip', 'cardHalf');
-    return seen.card === 'held' ? [...either('stay', 'heldOut'), asking('takeCard')] : [];
+    return seen.card === 'held' ? [...either('stay', 'heldOut'), ...(seen.isHelped ? [] : [asking('takeCard')])] : [];
   },
   waited: () => own(SIDES, 'stay', 'together'),
 };

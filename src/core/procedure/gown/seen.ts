@@ -16,6 +16,7 @@ export const UNSEEN: Seen = {
   overlapM: { left: 0, right: 0 },
   card: 'away',
   handsTogether: false,
+  isHelped: false,
 };
 
 const HANGS_CLEAR_M = 0.02;

@@ -128,6 +128,11 @@ export class Assistant {
     return { said: this.said, ...done };
   }
 
+  /** Ties the back or goes for the card, or comes to it. */
+  get helpsDressing(): boolean {
+    return this.dresser?.helps ?? false;
+  }
+
   /** The glove of a hand is being changed. */
   get changesGlove(): boolean {
     return this.dresser?.changesGlove ?? false;

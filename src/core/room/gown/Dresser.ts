@@ -82,6 +82,12 @@ export class Dresser {
     return true;
   }
 
+  /** At the ties or the card, or on the way there. */
+  get helps(): boolean {
+    const { work } = this;
+    return work !== null && (work.what === 'tie' || work.what === 'card') && work.stage !== 'leaving';
+  }
+
   /** The glove of a hand is being changed, its old one still to go. */
   get changesGlove(): boolean {
     return this.work?.what === 'pull' || (this.work?.what === 'open' && this.work.stage !== 'leaving');

@@ -267,7 +267,8 @@ export class Gown {
     return changed;
   }
 
-  observe(step: number): GownObservation {
+  /** `isHelped` says whether the assistant is at ties or card. */
+  observe(step: number, isHelped: boolean): GownObservation {
     const { dress, scene, host } = this;
     const each = <T>(of: (side: Side) => T): Record<Side, T> => ({ left: of('left'), right: of('right') });
     const toCuff = (arm: ArmDress): number | null => (arm.inM > 0 ? scene.scenario.gown.sleeveM - arm.inM : null);
@@ -284,6 +285,7 @@ export class Gown {
       overlapM: each((side) => this.gloving.overlap(side)),
       card: state === 'hanging' && this.card.heldBy ? 'held' : state,
       handsTogether: handsTogether(scene),
+      isHelped,
     };
   }
 

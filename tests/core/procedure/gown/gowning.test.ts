@@ -105,7 +105,8 @@ describe('The hint', () => {
     const work = opened();
     expect(work.request).toBeNull();
     expect([work.for(0.1, { gown: 'onArms', holding: { left: false, right: false }, toCuffM: inCuffs }).hint, work.request]).toEqual(['Ask the assistant to tie the back.', 'tieBack']);
-    expect(work.for(0.1, { gown: 'tied' }).request).toBeNull();
+    expect([work.for(0.1, { isHelped: true }).hint, work.request]).toEqual(['Hold both cuffs and keep still: the assistant ties the back.', null]);
+    expect(work.for(0.1, { gown: 'tied', isHelped: false }).request).toBeNull();
     expect(work.for(0.1, on(false, true)).for(0.1, { ...on(true, true), card: 'hanging' }).request).toBeNull();
     expect([work.for(0.1, { card: 'held' }).hint, work.request]).toEqual(['Ask the assistant to take the card.', 'takeCard']);
     // A knit cuff that shows is covered first.
