@@ -100,6 +100,24 @@ async function changeGlove(room: RoomPage, work: Gowning): Promise<void> {
   }
 }
 
+test('an open gown that is held up at full stretch comes against the own clothes, and the hint warns before', async ({ page }) => {
+  const room = await new RoomPage(page).start(SCENARIO, 'shown');
+  const hands = new MouseHands(room);
+  const work = new Gowning(room, hands, async () => undefined);
+  for (const [stage, play] of GOWN_STAGES.slice(0, GOWN_STAGES.findIndex(([name]) => name === 'slipIn'))) await test.step(stage, () => play(work));
+  expect(await room.rulesBroken()).toEqual([]);
+  await hands.turn('right', 60);
+  const { x } = await room.hand('right');
+  for (let up = 0.58; up < 0.74 && !/close to your own clothes/.test((await page.locator('.hint').textContent()) ?? ''); up += 0.02) await hands.palmTo('right', x, 1.42 + up, 'fine');
+  await expect(page.locator('.hint')).toContainText('close to your own clothes');
+  expect(await room.rulesBroken()).toEqual([]);
+  await page.screenshot({ path: 'test-results/gown-close-to-clothes.png' });
+  await hands.palmTo('right', x, 1.42 + 0.74);
+  await room.advance(120);
+  expect(await room.rulesBroken()).toEqual(['sleeve-on-own-clothes']);
+  await page.screenshot({ path: 'test-results/gown-on-clothes.png' });
+});
+
 test.describe('by touch', () => {
   test.use({ hasTouch: true, viewport: { width: 1024, height: 768 } });
 

@@ -54,13 +54,14 @@ const gloveTable = ({ gown: { table } }: Scenario): readonly number[] => [-1, 1]
 
 const around = (a: Frame, b: Frame): Frame => ({ left: Math.min(a.left, b.left), right: Math.max(a.right, b.right), bottom: Math.min(a.bottom, b.bottom), top: Math.max(a.top, b.top) });
 
-/** Hands reach over the outer edge of the gown table by so much, in metres. */
+/** Hands reach over the outer edge of the gown table by so much, and what they hold over an arm that is stretched up, in metres. */
 const BEYOND_TABLE_M = 0.2;
+const OVER_ARM_M = 0.12;
 
 /** While a gown is put on: from its table to beside the operator, farther out to the far rail; floor and raised hands both. */
-function gowning({ gown, room }: Scenario, framing: Framing): Frame {
+function gowning({ gown, room, operator }: Scenario, framing: Framing): Frame {
   const sign = Math.sign(gown.table.xM - gown.standXM);
   const edge = gown.table.xM + sign * (gown.table.widthM / 2 + BEYOND_TABLE_M);
   const other = framing === 'field' || framing === 'work' ? gown.standXM + (gown.standXM - edge) * 0.8 : -sign * (room.rails.xM + BESIDE_M);
-  return { left: Math.min(edge, other), right: Math.max(edge, other), bottom: -0.05, top: 2.05 };
+  return { left: Math.min(edge, other), right: Math.max(edge, other), bottom: -0.05, top: operator.shoulderM + operator.upperArmM + operator.forearmM + OVER_ARM_M };
 }

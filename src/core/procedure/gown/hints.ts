@@ -5,7 +5,7 @@ import { cuffToCover, glovesOn, isCuffShort, isInCuff, isNearClothes, type Seen 
 /** One line for the operator on what to do now, as a calm colleague would say it; the knit cuff is `knitM` long. */
 export function gownHint(current: GownTaskId | 'finished', seen: Seen, knitM: number): string {
   if (seen.gown === 'dropped' && current !== 'finished') return 'The gown has fallen. Stop and take a new one.';
-  if (isNearClothes(seen)) return 'The gown hangs close to your own clothes: bring your hands down to shoulder height, away from you.';
+  if (isNearClothes(seen)) return 'The gown hangs close to your own clothes: hands down, to shoulder height.';
   return coverCuff(seen, knitM) ?? HINTS[current](seen, knitM);
 }
 
