@@ -95,9 +95,9 @@ function paintArm(cm: Pen, { hands, scenario }: RoomPicture, side: GownFromSide[
   cm.path(arm, { fill: SKIN_SHADE, line: SKIN_LINE });
 }
 
-/** Distance of hem and sleeves from the clothes, in words, with a line at the height of the hem. */
+/** Distance of hem and sleeves from the clothes, in words, with a line at the height of the hem; only where coaching shows such things. */
 function paintGap(frame: Frame, cm: Pen, { cloth, gapM }: GownFromSide, left: number): void {
-  if (gapM === null) return;
+  if (gapM === null || !frame.shown) return;
   const [x, y] = toCm(cloth[0]!.edge).at(-1)!;
   const from = x - Math.max(0, gapM * 100);
   if (gapM > 0.02) cm.path(`M${from} ${y}L${x} ${y}M${from} ${y - 3}L${from} ${y + 3}`, { line: QUIET_INK, weight: 1 });
