@@ -34,7 +34,7 @@ export function heldWords(room: Room, ledger: Ledger, side: Side): { what: strin
   const state = broken ? `${spoiledParts.join(', ')} became unsterile` : isBare ? 'bare' : 'sterile';
   if (!hold) return { what: 'empty', state, broken };
   if (hold.kind === 'node') return { what: hold.strand === 'cord' ? 'the cord' : 'the drape', state, broken };
-  if (hold.kind === 'gown') return { what: 'the shoulder of the gown', state, broken };
+  if (hold.kind === 'gown') return { what: room.gown!.held.isByNeck ? 'the gown by its neck' : 'the shoulder of the gown', state, broken };
   if (hold.kind === 'gloveCuff') return { what: 'the cuff of the glove', state, broken };
   const { slots, upper } = room.surfaces;
   // Fingers at the mouth lie under the folds of the open end; the inside, where the bare probe goes, is not what they touch.

@@ -51,6 +51,11 @@ export class HeldGown {
     return this.cloth.isOpen ? this.holders[shoulder] : null;
   }
 
+  /** One hand holds both shoulders: the open gown hangs from its neck. */
+  get isByNeck(): boolean {
+    return this.holders.left !== null && this.holders.left === this.holders.right;
+  }
+
   /** A hand takes its shoulder of the gown where that is. */
   take(side: Side): void {
     this.holders[side] = side;
@@ -146,7 +151,7 @@ export class HeldGown {
     if (arms[side].inM > 0) cloth.lead(side, onArm(side));
     else if (by) {
       const [x, y] = fingertips(scene, by);
-      const wanted = this.holders.left === this.holders.right ? HALF_NECK_M : 0;
+      const wanted = this.isByNeck ? HALF_NECK_M : 0;
       this.beside[side] += Math.min(SHIFT_M, Math.max(-SHIFT_M, wanted - this.beside[side]));
       cloth.lead(side, [x + signOf(side) * this.beside[side], y - (DROOP_M * this.beside[side]) / HALF_NECK_M]);
     } else if (arms[other].inM > 0) {
