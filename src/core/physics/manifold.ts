@@ -1,5 +1,12 @@
 import type { ShapeStore } from './shapes.ts';
 
+/** Separation of cores (m) down to which they count as apart: arithmetic is no better. */
+const ROUNDING = 1e-9;
+/** Distance (m) below which two corners give no direction. */
+const TOUCHING = 1e-6;
+/** Feature of a contact of two corners. */
+const CORNERS = 63;
+
 /** Where two rounded convex shapes touch: up to two points. Normals point from the first shape to the second. */
 export class Manifold {
   count = 0;
@@ -29,8 +36,9 @@ export class Manifold {
     const sepB = this.deepestFace(b, a);
     const faceB = this.bestFace;
     if (sepB > limit) return;
-    if (sepB > sepA + 1e-4) this.clip(b, faceB, a, true, limit, sepB);
-    else this.clip(a, faceA, b, false, limit, sepA);
+    const areApart = Math.max(sepA, sepB) > -ROUNDING;
+    if (sepB > sepA + 1e-4) this.clip(b, faceB, a, true, limit, areApart);
+    else this.clip(a, faceA, b, false, limit, areApart);
   }
 
   /** Largest separation of the core of `other` from a face of `shape`; remembers that face. */
@@ -77,8 +85,12 @@ export class Manifold {
     this.put(circleFirst, near.nx, near.ny, vx[centre], vy[centre], radius[other], radius[circle], near.distance, 0);
   }
 
-  /** Clips the edge of `inc` that faces the reference edge `face` of `ref` to the width of that edge. */
-  private clip(ref: number, face: number, inc: number, flip: boolean, limit: number, coreSep: number): void {
+  /**
+   * Clips the edge of `inc` that faces the reference edge `face` of `ref` to the width of that edge. Where the nearest points of cores
+   * that lie apart are two corners, they alone touch: what clipping leaves would be farther away, or nothing. Of cores that overlap at
+   * least the lowest point of the edge is a contact.
+   */
+  private clip(ref: number, face: number, inc: number, flip: boolean, limit: number, areApart: boolean): void {
     const { first, radius, vx, vy, nx, ny } = this.shapes;
     const faceEnd = face + 1 === first[ref + 1] ? first[ref] : face + 1;
     const ax = nx[face];
@@ -88,17 +100,11 @@ export class Manifold {
     const length = (vy[faceEnd] - vy[face]) * ax - (vx[faceEnd] - vx[face]) * ay;
     const from = (vy[p] - vy[face]) * ax - (vx[p] - vx[face]) * ay;
     const to = (vy[pEnd] - vy[face]) * ax - (vx[pEnd] - vx[face]) * ay;
-    if (coreSep > 1e-6 && (Math.min(from, to) > length || Math.max(from, to) < 0)) {
-      const corner = Math.max(from, to) < 0 ? face : faceEnd;
-      const otherCorner = corner === face ? (from > to ? p : pEnd) : from < to ? p : pEnd;
-      const ux = vx[otherCorner] - vx[corner];
-      const uy = vy[otherCorner] - vy[corner];
-      const d = Math.sqrt(ux * ux + uy * uy);
-      if (d <= limit && d > 1e-9) this.put(flip, ux / d, uy / d, vx[otherCorner], vy[otherCorner], radius[ref], radius[inc], d, 63);
-      return;
-    }
     const heightFrom = (vx[p] - vx[face]) * ax + (vy[p] - vy[face]) * ay;
     const heightTo = (vx[pEnd] - vx[face]) * ax + (vy[pEnd] - vy[face]) * ay;
+    const lowest = heightFrom < heightTo ? p : pEnd;
+    const low = lowest === p ? from : to;
+    if (areApart && (low < 0 || low > length) && this.corners(ref, low < 0 ? face : faceEnd, inc, p, pEnd, flip, limit)) return;
     const span = to - from;
     for (let q = 0; q < 2; q++) {
       const t = q === 0 ? from : to;
@@ -110,6 +116,21 @@ export class Manifold {
       const feature = (flip ? 32 : 0) + q + 1 + (clipped !== t ? 4 : 0);
       this.put(flip, ax, ay, vx[p] + u * (vx[pEnd] - vx[p]), vy[p] + u * (vy[pEnd] - vy[p]), radius[ref], radius[inc], height, feature);
     }
+    if (this.count === 0) this.put(flip, ax, ay, vx[lowest], vy[lowest], radius[ref], radius[inc], Math.min(heightFrom, heightTo), flip ? 32 : 0);
+  }
+
+  /** Whether the end of the edge p that is nearest to a corner of `ref` is its nearest point; then they are the contact. */
+  private corners(ref: number, corner: number, inc: number, p: number, pEnd: number, flip: boolean, limit: number): boolean {
+    const { radius, vx, vy } = this.shapes;
+    const t = along(vx[corner], vy[corner], vx[p], vy[p], vx[pEnd], vy[pEnd]);
+    if (t > 0 && t < 1) return false;
+    const other = t <= 0 ? p : pEnd;
+    const ux = vx[other] - vx[corner];
+    const uy = vy[other] - vy[corner];
+    const d = Math.sqrt(ux * ux + uy * uy);
+    if (d < TOUCHING) return false;
+    if (d <= limit) this.put(flip, ux / d, uy / d, vx[other], vy[other], radius[ref], radius[inc], d, CORNERS);
+    return true;
   }
 
   private mostOpposed(shape: number, ax: number, ay: number): number {

@@ -7,7 +7,7 @@ import { gownsFirst, hasGownTable, loadsSheath } from '../scenario/station.ts';
 import { palmOf, standingAt } from './assistant/assistantBody.ts';
 import { dressed, undressed, type Dress } from './gown/dress.ts';
 import { addGown, pinGown, type GownParts } from './gown/gownScene.ts';
-import { HAND } from './handShape.ts';
+import { HAND, handShapes } from './handShape.ts';
 import { THING_SHAPES, thingCorners, type ThingKind } from './itemShapes.ts';
 import { layoutOf, skinHeight, type Layout, type Point } from './layout.ts';
 import { cordPath } from './layCord.ts';
@@ -169,12 +169,10 @@ function addFixedThings(world: World, scenario: Scenario, layout: Layout): numbe
 }
 
 function addHand(world: World, scenario: Scenario, side: Side): number {
-  const mirror = -signOf(side);
-  const capsule = (part: { fromU: number; toU: number; v: number; r: number }): ShapeSpec => ({ verts: [[part.fromU, part.v * mirror], [part.toU, part.v * mirror]], radius: part.r });
   const [x, y] = handStart(scenario, side);
   return world.addBody({
     kind: 'dynamic', x, y, c: -signOf(side), s: 0, massKg: HAND.massKg, gravityScale: 0, friction: 0.6,
-    shapes: [capsule(HAND.fingers), capsule(HAND.palm), capsule(HAND.back), capsule(HAND.cuff)],
+    shapes: handShapes(side),
     collides: GROUP.hand, collidesWith: GROUP.bed | GROUP.fixture | GROUP.drape,
   });
 }
