@@ -45,7 +45,7 @@ export const DRAPE_RUNS: readonly BreakRun[] = [
   },
   {
     what: 'let go after such a tug, the edge that no longer sticks slides off and bares skin as well', room: 'restless-patient-head-down',
-    play: (op) => tugTowardSite(op).fingersTo('left', 0.02, 1.14, 0.1).release('left').wait(1),
+    play: (op) => tugTowardSite(op).fingersTo('left', 0.02, 1.14, 0.1).release('left').wait(3),
     breaks: [SLID_TOWARD, SLID_AWAY],
   },
 ];
