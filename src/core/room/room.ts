@@ -137,7 +137,7 @@ export class Room {
     this.handling.step(step, { shapes: this.touches.shapes, hands: this.hands, offField: this.touches.offField(), gone: away, drift: this.drift.farthest });
     const field = this.work.observe(step, this.hands, site, this.gone, this.touches.offField(), this.carriedOff, this.sheath);
     const sheath = this.sheath && { ...this.sheath.observe(step, this.assistant.hasProbe, field.probe.lyingOnField), dropped: field.dropped };
-    const observation = { gown: this.gown?.observe(step, this.assistant.helpsDressing) ?? null, field, sheath };
+    const observation = { gown: this.gown?.observe(step, this.assistant.dresser?.helps ?? false) ?? null, field, sheath };
     const facts = this.facts;
     this.facts = [];
     return { facts, cues, observation };

@@ -67,7 +67,8 @@ export class Assistant {
   private said: string[] = [];
   /** There where a sheath is loaded, and where a gown is put on. */
   private readonly bringing: Bringing | null;
-  private readonly dresser: Dresser | null;
+  /** Null where no gown is put on. */
+  readonly dresser: Dresser | null;
 
   constructor(
     private readonly scene: Scene,
@@ -126,11 +127,6 @@ export class Assistant {
     }
     this.drive();
     return { said: this.said, ...done };
-  }
-
-  /** Ties the back or goes for the card, or comes to it. */
-  get helpsDressing(): boolean {
-    return this.dresser?.helps ?? false;
   }
 
   /** The glove of a hand is being changed. */
