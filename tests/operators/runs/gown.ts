@@ -31,7 +31,7 @@ export const GOWN_RUNS: readonly BreakRun[] = [
   run('the gown falls open too low', ROOMY, (work) => work.lift().fallOpen(1.12), [
     { rule: 'sleeve-on-floor', surface: 'gown#1:right.edge8', against: 'floor', spread: ['0 gown#1:right.edge{8..9}', '0 gown#1:left.edge{8..9}', '0 gown#1:hem'] },
   ]),
-  run('the gown is longer than the arms can lift it', LONG_GOWN, (work) => work.lift().fallOpen(), [
+  run('the gown is too long to fall open at shoulder height', LONG_GOWN, (work) => work.lift().fallOpen(), [
     { rule: 'sleeve-on-floor', surface: 'gown#1:right.edge8', against: 'floor', spread: [...EDGES, '0 gown#1:hem'] },
   ]),
   run('both hands lose the open gown', ROOMY, (work) => work.lift().fallOpen().op.release('right').wait(1.5), [
