@@ -12,6 +12,7 @@ const DOING_WORDS: Readonly<Record<AssistantDoing, string>> = {
   lowering: 'The assistant lowers the probe.',
   supportingCord: 'The assistant bears the weight of the cord.',
   pullingTail: 'The assistant pulls the tail of the sheath.',
+  lettingCordDown: 'The assistant lets the cord down.',
   openingPacket: 'The assistant opens a packet.',
   offeringItem: 'The assistant holds an item out in its opened packet.',
   movingBed: 'The assistant moves the bed.',

@@ -46,7 +46,7 @@ export interface AssistantHandPicture extends Pose {
 }
 
 /** What the assistant is at. */
-export type AssistantDoing = 'waiting' | 'coming' | 'reaching' | 'holdingCord' | 'wipingFace' | 'takingAway' | 'bringingProbe' | 'overMouth' | 'lowering' | 'supportingCord' | 'pullingTail' | 'openingPacket' | 'offeringItem' | 'movingBed' | 'tyingGown' | 'holdingCard' | 'pullingGlove' | 'openingGlove' | 'leaving' | 'stopped';
+export type AssistantDoing = 'waiting' | 'coming' | 'reaching' | 'holdingCord' | 'wipingFace' | 'takingAway' | 'bringingProbe' | 'overMouth' | 'lowering' | 'supportingCord' | 'pullingTail' | 'lettingCordDown' | 'openingPacket' | 'offeringItem' | 'movingBed' | 'tyingGown' | 'holdingCard' | 'pullingGlove' | 'openingGlove' | 'leaving' | 'stopped';
 
 export interface AssistantPicture {
   readonly doing: AssistantDoing;

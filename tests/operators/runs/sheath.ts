@@ -124,14 +124,13 @@ export const SHEATH_RUNS: readonly BreakRun[] = [
   ),
   run(
     'the assistant is told to let the cord go before it is covered',
-    (l) => l.toProbe().letGo().ask('letGo', 1.2),
+    (l) => l.toProbe().letGo().ask('letGo', 5),
     [
       { rule: 'sleeve-on-bare-cord', surface: 'gown#1:left.upperSleeve', against: 'cord:{4..30}', spread: ['0 gown#1:left.upperSleeve', '0 gown#1:left.lowerSleeve'] },
       {
         rule: 'glove-on-bare-cord', surface: 'glove.left#1:cuff', against: 'cord:{4..30}',
-        spread: ['cuff', 'back', 'palm'].map((part) => `0 glove.left#1:${part}`),
+        spread: [...['cuff', 'back', 'palm'].map((part) => `0 glove.left#1:${part}`), '1 sheath#1:{0..3}', '1 sheath#1:end'],
       },
-      alone('cord-on-field', 'drape.left#1:{30..38}', 'cord:{4..30}'),
     ],
   ),
 ];

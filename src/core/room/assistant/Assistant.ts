@@ -124,7 +124,7 @@ export class Assistant {
       const comes = this.errand?.phase === 'coming';
       const busy = [comes ? null : (this.errand?.arm ?? null), ...(this.bringing?.arms ?? []), ...(this.dresser?.arms ?? [])];
       for (const side of SIDES) if (!busy.includes(side)) this.rest(side);
-    }
+    } else this.bringing?.pause();
     this.drive();
     return { said: this.said, ...done };
   }
@@ -229,10 +229,10 @@ export class Assistant {
   private obeyLoading({ request }: Order, step: number): boolean {
     const { bringing } = this;
     if (!bringing) return false;
-    const inHand = bringing.active && bringing.doing !== 'leaving';
+    const inHand = bringing.active && bringing.doing !== 'leaving' && bringing.doing !== 'lettingCordDown';
     switch (request) {
       case 'bringProbe':
-        if (!inHand && !this.errand && !this.scene.cover.on) bringing.begin(step);
+        if (!inHand && !bringing.holds && !this.errand && !this.scene.cover.on) bringing.begin(step);
         else if (bringing.hasProbe) bringing.bringAgain(step);
         else this.said.push(inHand ? REPLIES.probeComes : REPLIES.nothingToTake);
         return true;
@@ -243,7 +243,7 @@ export class Assistant {
         if (this.errand || !bringing.pullTail(step)) this.said.push(REPLIES.noTail);
         return true;
       case 'letGo':
-        return inHand && bringing.letGo(step);
+        return bringing.letGo(step);
       case 'giveSlack':
         if (bringing.holdsClear) bringing.giveSlack();
         return bringing.holdsClear;

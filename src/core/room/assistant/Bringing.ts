@@ -7,10 +7,13 @@ import { THING_SHAPES } from '../itemShapes.ts';
 import type { AssistantDoing } from '../picture.ts';
 import type { Scene } from '../scene.ts';
 import { pointAt } from '../sheath/alongCord.ts';
-import { slideTo, takeCord, type CordGrip } from '../sheath/cordGrip.ts';
+import { slideTo, takeCord } from '../sheath/cordGrip.ts';
 import type { Sheath } from '../sheath/Sheath.ts';
-import { ASSISTANT, followGoal, outstretched, restOf, stepBody, stepLimb, type AssistantState } from './assistantBody.ts';
+import { followGoal, restOf, stepBody, stepLimb, type AssistantState } from './assistantBody.ts';
+import { bringingStance } from './bringingStance.ts';
+import { DOING, type Phase, type State } from './bringingState.ts';
 import { openEndOf, tailOf } from './cordEnds.ts';
+import { hangsAt, loweredShare, opens, outOfField } from './cordLetDown.ts';
 import { cordWay } from './cordPlace.ts';
 import { EndDrawing } from './EndDrawing.ts';
 import { alongReach, planReach, shareOf, type ReachPath } from './reachPath.ts';
@@ -22,8 +25,6 @@ const HELD_AT_M = 0.26;
 /** Where it is held clear once the operator has the probe (m from the probe), and how much of that is straight. */
 const CLEAR_AT_M = 0.42;
 const STRAIGHT = 0.94;
-/** How far aside of the holder the shoulder is (m). */
-const AT_HOLDER_M = 0.12;
 /** Cord next to the outlet that no hand takes (m). */
 const END_M = 0.1;
 /** Pull at the probe from which it hangs on a guided cord (N). */
@@ -31,8 +32,8 @@ const HANGS_N = 0.6;
 /** Cord to spare while the hand climbs along it, and when it has (m). */
 const LOOSE_M = 0.02;
 const TAUT_M = 0.003;
-/** Cord to spare where loosened fingers guide it (m). */
-const GUIDED_M = 0.05;
+/** Cord to spare where fingers guide it to a probe that is held, most for the clumsiest: it bends aside over the hands before it; and for one that falls (m). */
+const GUIDED_M = { skilled: 0.02, clumsy: 0.07, falling: 0.05 } as const;
 /** Cord that stays bare before the hand that holds it clear, and no hand goes higher than this (m). */
 const AHEAD_M = 0.22;
 const HIGHEST_M = 1.72;
@@ -68,33 +69,8 @@ const NO_MOUTH_M = 1.4;
 const OUT_OF_PLANE = 0.75;
 const TIPS = [HAND.gripU, 0] as const;
 
-type Phase = 'coming' | 'reaching' | 'lifting' | 'carrying' | 'over' | 'lowering' | 'lowered' | 'clear' | 'toEnd' | 'drawing' | 'leaving';
-
-interface State {
-  readonly goesFor: 'probe' | 'tail';
-  phase: Phase;
-  readonly arm: Side;
-  readonly way: 1 | -1;
-  path: ReachPath | null;
-  grip: CordGrip | null;
-  goalX: number;
-  goalY: number;
-  /** How far the probe has been lowered, what hung on the cord before, and what hangs on it now (m, N). */
-  loweredM: number;
-  weightN: number;
-  hangsN: number;
-  pullN: number;
-  slackM: number;
-  /** Step at which the present phase began. */
-  since: number;
-}
-
 /** The hand on the side of the machine. */
 const armOf = (scene: Scene): Side => (cordWay(scene) > 0 ? 'right' : 'left');
-
-const DOING: Readonly<Record<Phase, AssistantDoing>> = {
-  coming: 'coming', reaching: 'reaching', lifting: 'bringingProbe', carrying: 'bringingProbe', over: 'overMouth', lowering: 'lowering', lowered: 'overMouth', clear: 'supportingCord', toEnd: 'pullingTail', drawing: 'pullingTail', leaving: 'leaving',
-};
 
 /**
  * The assistant brings the bare probe by its cord, lowers it, and when told lets it go and holds the cord clear farther back. The
@@ -114,7 +90,7 @@ export class Bringing {
     private readonly skill: number,
   ) {
     this.drawing = new EndDrawing(scene, sheath);
-    this.rest = new RestOfCord(scene, body, otherSide(armOf(scene)));
+    this.rest = new RestOfCord(scene, body, otherSide(armOf(scene)), rng, skill);
   }
 
   get active(): boolean {
@@ -130,6 +106,11 @@ export class Bringing {
 
   get doing(): AssistantDoing | null {
     return this.s && DOING[this.s.phase];
+  }
+
+  /** The cord is in a hand. */
+  get holds(): boolean {
+    return Boolean(this.s?.grip);
   }
 
   /** The probe hangs from the hand. */
@@ -152,6 +133,12 @@ export class Bringing {
     if (this.s && (this.s.phase === 'over' || this.s.phase === 'lowered' || this.s.phase === 'lowering')) this.carry(step);
   }
 
+  /** Stands still for one step: what is under way goes on from here. */
+  pause(): void {
+    if (this.s?.path) this.s.path = { ...this.s.path, startStep: this.s.path.startStep + 1 };
+    this.rest.pause();
+  }
+
   /** Told to lower it. False when nothing is there to be lowered. */
   lower(step: number): boolean {
     if (!this.s || (this.s.phase !== 'over' && this.s.phase !== 'lowered')) return false;
@@ -163,7 +150,7 @@ export class Bringing {
   /** Told to let go: first of the probe, then of the cord. False when nothing is held. */
   letGo(step: number): boolean {
     if (!this.s?.grip) return false;
-    if (['clear', 'toEnd', 'drawing'].includes(this.s.phase)) this.leave(step);
+    if (['clear', 'toEnd', 'drawing'].includes(this.s.phase)) this.letDown(step);
     else if (this.hasProbe) this.enter('clear', step);
     return true;
   }
@@ -200,11 +187,13 @@ export class Bringing {
     if (!s) return;
     if (s.phase === 'leaving') return this.goBack(s, step);
     if (s.grip) this.hold(s, step);
-    if (s.grip && s.phase === 'lifting' && !this.rest.held) this.rest.take({ ...s, s: s.grip.s });
-    else if (s.grip) this.rest.carry({ ...s, s: s.grip.s });
+    if (s.grip && s.phase === 'lifting' && !this.rest.held) this.rest.take(s.grip.s);
+    else if (s.grip) this.rest.carry({ ...s, s: s.grip.s, letsDown: s.phase === 'lettingDown' }, step);
     if (!this.s || this.s.phase === 'leaving') return;
     const [x, y] = this.aim(s);
-    const stance = this.stance(s, x, y);
+    const [tx, ty] = s.path ? alongReach(s.path, step, x, y) : followGoal(this.body.limbs[s.arm], x, y, FOLLOW_MPS);
+    // Letting the cord down the body goes and bends with the hand, no sooner.
+    const stance = DOING[s.phase] === 'lettingCordDown' ? bringingStance(s, this.rest, tx, ty) : bringingStance(s, this.rest, x, y);
     stepBody(this.body, stance.x, stance.stoop);
     if (s.phase === 'coming') {
       if (Math.abs(stance.x - this.body.torsoX) < NEAR.standsM && this.body.stoop === stance.stoop) {
@@ -214,7 +203,6 @@ export class Bringing {
       }
       return;
     }
-    const [tx, ty] = s.path ? alongReach(s.path, step, x, y) : followGoal(this.body.limbs[s.arm], x, y, FOLLOW_MPS);
     stepLimb(this.body, s.arm, tx, ty, false);
     const limb = this.body.limbs[s.arm];
     const there = s.path !== null && shareOf(s.path, step) >= 1 && length(limb.x - x, limb.y - y) < NEAR.arrivedM;
@@ -236,7 +224,9 @@ export class Bringing {
     } else if (s.phase === 'carrying' && there) {
       s.path = null;
       this.enter('over', step);
-    }
+    } else if (s.phase === 'aside' && length(limb.x - x, limb.y - y) < NEAR.arrivedM) {
+      this.letDown(step);
+    } else if (s.phase === 'lettingDown' && opens(s.path!, this.skill, step) && !this.rest.held) this.leave(step);
   }
 
   save(): unknown {
@@ -272,14 +262,6 @@ export class Bringing {
     this.go('carrying', step, mx + off, my + OVER_M + 2 * THING_SHAPES.probe.halfLength + HELD_AT_M);
   }
 
-  /** Far enough aside that the arm comes from the side, over the operator's arms. */
-  private stance(s: State, x: number, y: number): { readonly x: number; readonly stoop: number } {
-    // At the holder both hands are needed close to each other.
-    const atHolder = s.goesFor === 'probe' && (s.phase === 'coming' || s.phase === 'reaching' || s.phase === 'lifting');
-    const stance = outstretched(x, y, s.way);
-    return atHolder ? { x: x + s.way * (AT_HOLDER_M + ASSISTANT.shoulderHalfWidthM), stoop: stance.stoop } : stance;
-  }
-
   /** Where the cord is held clear, from the probe: so far that the film does not come to the hand (m). */
   private clearAt(): number {
     const { cover, scenario } = this.scene;
@@ -297,7 +279,8 @@ export class Bringing {
     if (s.phase === 'lifting') wanted = Math.min(HELD_AT_M, this.fromTail(s) + LOOSE_M);
     const most = RUN_MPS * STEP_SECONDS;
     // Loosened fingers guide the cord: it runs through them as the hand goes, and as fast as it falls when something hangs on it.
-    if (s.phase === 'clear' && grip.s < this.clearAt()) wanted = Math.min(this.clearAt(), Math.max(this.needed(s) + GUIDED_M, world.endTensions(cord).first > HANGS_N ? grip.s + most : 0));
+    if (s.phase === 'clear' && grip.s < this.clearAt()) wanted = Math.min(this.clearAt(), Math.max(this.needed(s) + this.spare(), world.endTensions(cord).first > HANGS_N ? grip.s + most : 0));
+    if (s.phase === 'aside') wanted = Math.min(scenario.cord.lengthM - END_M, Math.max(grip.s, this.needed(s) + this.spare()));
     // The operator has the probe: what the cord lacks is given at once.
     if (s.phase === 'lowered' && this.sheath.probeHeld) wanted = Math.max(wanted, this.needed(s));
     if (s.phase === 'drawing' && !this.drawing.step()) this.endDrawing(step);
@@ -307,7 +290,7 @@ export class Bringing {
     if (s.phase === 'lowering') this.lowerOn(s, step);
     const waits = scenario.assistant.letsGoAfterS;
     if (s.phase === 'lowered' && waits > 0 && step - s.since >= secondsToSteps(waits)) this.enter('clear', step);
-    if (s.phase === 'clear') s.path = null;
+    if (s.phase === 'clear' || s.phase === 'aside') s.path = null;
     if (!slideTo(world, cord, scenario.cord.linkM, scene.assistantHands[s.arm], TIPS, grip, to) || s.pullN > GRIP_N) this.leave(step);
   }
 
@@ -353,6 +336,11 @@ export class Bringing {
     return this.scene.cover.coveredM + length(limb.x - x, limb.y - y);
   }
 
+  private spare(): number {
+    const { skilled, clumsy, falling } = GUIDED_M;
+    return this.sheath.probeHeld ? skilled * this.skill + clumsy * (1 - this.skill) : falling;
+  }
+
   /** From where the cord leaves the probe to the fingertips (m). */
   private fromTail(s: State): number {
     const tail = tailOf(this.scene);
@@ -364,7 +352,18 @@ export class Bringing {
   private endDrawing(step: number): void {
     this.drawing.stop();
     if (this.s!.goesFor === 'probe') this.enter('clear', step);
-    else this.leave(step);
+    else this.letDown(step);
+  }
+
+  /** Brings the cord to where it will hang, and opens the hand there. */
+  private letDown(step: number): void {
+    const s = this.s!;
+    this.drawing.stop();
+    if (loweredShare(this.skill) === 0) return this.leave(step);
+    const aside = outOfField(this.scene, this.body.limbs[s.arm]);
+    if (aside && s.phase !== 'aside') return this.go('aside', step, aside.x, aside.y);
+    const down = hangsAt(this.scene, { ...tailOf(this.scene), s: 0 }, s.grip!.s);
+    this.go('lettingDown', step, down.x, down.y);
   }
 
   /** Takes the probe out of its holder. */

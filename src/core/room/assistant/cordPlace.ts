@@ -14,7 +14,7 @@ const RISE = 0.4;
 /** Side of the bed over which the cord leaves: 1 at the right of the screen. */
 export const cordWay = ({ scenario }: Scene): 1 | -1 => (scenario.room.machine.outletXM >= 0 ? 1 : -1);
 
-const crestOf = (scene: Scene): { readonly x: number; readonly y: number } => scene.layout.crest[cordWay(scene) > 0 ? 'left' : 'right'];
+export const crestOf = (scene: Scene): { readonly x: number; readonly y: number } => scene.layout.crest[cordWay(scene) > 0 ? 'left' : 'right'];
 
 /** Where the held cord is taken, with so much slack given back (m). */
 export function holdPoint(scene: Scene, slackM: number): readonly [number, number] {
