@@ -39,7 +39,7 @@ describe('From the gown to the needle in one run', () => {
     const { result } = runOperator((op) => {
       const work = new GownToNeedle(op);
       work.gown.gowned().glove('right').glove('left').card(0.03).waitTogether(ROOMY.tasks.waitS + 1);
-      work.toBed().sheathe(1.5).layDown(); // the cord that was let go swings no more against the fingers that meet it
+      work.toBed().sheathe().layDown();
       new WholeProcedure(op).gelFromTable('gelTwo').op.finish();
     }, ROOMY);
     expectBreaks(result, [

@@ -5,13 +5,6 @@ import { WholeProcedure } from './wholeProcedure.ts';
 
 /** Where the left hand holds over the bin, beside the machine and above the cord (m). */
 const OVER_BIN: readonly [number, number] = [0.68, 1.5];
-/**
- * Where the hands are while the assistant draws the film (m): the probe so high that the cord, which dips when its end is let go, stays over the
- * rail, and the body aside, since the bare part swings.
- */
-const HELD_HIGH: readonly [number, number] = [0.1, 1.4];
-const ASIDE: readonly [number, number] = [-0.75, 1.38];
-
 /** Where the probe is laid beside the patient: pressed down into the valley before the rail it draws the edge of the drape in (m, degrees). */
 const ON_THE_SLOPE: readonly [number, number, number] = [0.29, 1.07, -65];
 
@@ -31,17 +24,12 @@ export class GownToNeedle {
     return this;
   }
 
-  /** The probe into its sheath, until its cord is covered; the empty packet goes into the bin before the assistant comes. `stillS` s pass between letting the cord go and drawing the film. */
-  sheathe(stillS = 0): this {
+  /** The probe into its sheath, until its cord is covered; the empty packet goes into the bin before the assistant comes. */
+  sheathe(): this {
     const { loading } = this;
     loading.fetch().open().aside().squeeze();
     this.intoBin();
-    loading.bring().under().lower().takeProbe().letGo();
-    this.op.wait(stillS);
-    loading.drawUp();
-    this.op.palmTo('left', ...HELD_HIGH, 0.15).palmTo('right', ...ASIDE);
-    loading.tail();
-    this.op.palmTo('right', -0.25, 1.35);
+    loading.bring().under().lower().takeProbe().letGo().drawUp().tail();
     return this;
   }
 
