@@ -40,6 +40,8 @@ export interface SheathObservation {
   readonly gathered: number;
   /** Gel in the closed end, from sterile packets and from anything else. */
   readonly gelMl: number;
+  /** What is on its way there from sterile packets. */
+  readonly gelComingMl: number;
   readonly otherGelMl: number;
   readonly probe: {
     /** The assistant has it by its cord. */

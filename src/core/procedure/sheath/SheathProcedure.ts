@@ -7,7 +7,7 @@ import { Hold, INTERRUPTION_S, type HoldState } from '../Hold.ts';
 import type { NextAct } from '../nextAct.ts';
 import { SHEATH_TASKS, type LoadingObservation, type Progress, type SheathTaskId } from '../observation.ts';
 import { sheathHint } from './hints.ts';
-import { FACE_CLEAR, FACE_CLEAR_S, FACE_SPOILED, OVER_MOUTH_S, SLIDING_S, TAKEN_S } from './limits.ts';
+import { FACE_CLEAR, FACE_CLEAR_S, FACE_SPOILED, OVER_MOUTH_GAP_S, OVER_MOUTH_S, SLIDING_S, TAKEN_S } from './limits.ts';
 import { sheathActs } from './nextActs.ts';
 import { isFresh, isLaid, isLoose, isOn, isTaken, see, unseen, type Seen } from './seen.ts';
 import { sheathMachine, type SheathEvent, type SheathSnapshot } from './sheathMachine.ts';
@@ -40,7 +40,7 @@ export class SheathProcedure {
     this.scenario = scenario;
     this.seen = unseen(scenario);
     this.holds = {
-      over: new Hold(OVER_MOUTH_S, INTERRUPTION_S),
+      over: new Hold(OVER_MOUTH_S, OVER_MOUTH_GAP_S),
       taken: new Hold(TAKEN_S, INTERRUPTION_S),
       clear: new Hold(FACE_CLEAR_S, INTERRUPTION_S),
       laid: new Hold(scenario.tasks.parkedS, INTERRUPTION_S),

@@ -1,7 +1,7 @@
 import type { Scenario } from '../../scenario/schema.ts';
 import type { SheathTaskId } from '../observation.ts';
 import { FACE_CLEAR, GATHERED_ENOUGH } from './limits.ts';
-import { isLaid, isOn, isTaken, type LoadingThing, type Seen } from './seen.ts';
+import { isGelComing, isLaid, isOn, isTaken, type LoadingThing, type Seen } from './seen.ts';
 
 const OPEN_MOUTH = 'Take the sheath, and open its mouth with the other hand.';
 const GEL_IN = 'Sterile gel into the closed end: hold the packet over the mouth and squeeze.';
@@ -40,8 +40,9 @@ const LOST: Readonly<Record<LoadingThing, string>> = {
 export const TAIL_SHARE = 0.25;
 
 const HINTS: Readonly<Record<SheathTaskId | 'finished', (seen: Seen, scenario: Scenario) => string>> = {
-  gelInside: (seen) => {
+  gelInside: (seen, scenario) => {
     if (seen.probe.inside) return TOO_LITTLE_GEL;
+    if (isGelComing(seen, scenario)) return 'Enough gel is in. Wait until it has run down into the closed end.';
     return opening(seen) ?? (seen.gelMl > 0 ? 'A little more sterile gel into the closed end.' : GEL_IN);
   },
   probeTaken: (seen) => (isTaken(seen) && isOn(seen) ? 'You have it. Hold it like this for a moment.' : putting(seen)),

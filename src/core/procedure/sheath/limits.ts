@@ -1,5 +1,7 @@
 /** How long the probe must hang over the mouth before it is said so, in seconds; it swings a little beside it and back. */
 export const OVER_MOUTH_S = 0.05;
+/** How long it may then be beside the mouth and still be said to hang over it, in seconds: half a period of a pendulum of 0.32 m, as long as it hangs, is π √(L / g) = 0.57 s. */
+export const OVER_MOUTH_GAP_S = 0.6;
 /** How long the operator must hold the probe through the film once the assistant has let go of it, in seconds: it is in the hand, not on its way through it. */
 export const TAKEN_S = 0.5;
 /** Part of the probe's face that may see no picture while it still counts as free of air, 0 to 1. */

@@ -4,7 +4,7 @@ import { taking, withThing, type HoldAct, type NextHold } from '../nextHold.ts';
 import type { SheathTaskId } from '../observation.ts';
 import { lostFor, TAIL_SHARE } from './hints.ts';
 import { FACE_CLEAR, GATHERED_ENOUGH } from './limits.ts';
-import { isOn, isTaken, type Seen } from './seen.ts';
+import { isGelComing, isOn, isTaken, type Seen } from './seen.ts';
 
 /** What comes next, as the hint tells it: holds, and what the assistant is asked for; nothing while there is only to be waited, or what is needed is lost. */
 export function sheathActs(current: SheathTaskId | 'finished', seen: Seen, scenario: Scenario): readonly NextAct[] {
@@ -14,7 +14,7 @@ export function sheathActs(current: SheathTaskId | 'finished', seen: Seen, scena
 const at = (act: HoldAct, place: NextHold['place']): NextHold[] => [{ hand: null, act, place, of: null, thing: null }];
 
 const ACTS: Readonly<Record<SheathTaskId, (seen: Seen, scenario: Scenario) => readonly NextAct[]>> = {
-  gelInside: (seen) => (seen.probe.inside ? [] : opening(seen) ?? [taking('gelPacket'), withThing('gelPacket', 'squeeze', 'mouth')]),
+  gelInside: (seen, scenario) => (seen.probe.inside || isGelComing(seen, scenario) ? [] : opening(seen) ?? [taking('gelPacket'), withThing('gelPacket', 'squeeze', 'mouth')]),
   probeTaken: (seen) => (isTaken(seen) && isOn(seen) ? [] : putting(seen)),
   covered: (seen, { tasks }) => {
     if (!isOn(seen)) return putting(seen);

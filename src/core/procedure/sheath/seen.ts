@@ -36,6 +36,7 @@ export const unseen = ({ sheath }: Scenario): Seen => ({
   sheath: 'lying',
   gathered: sheath.form === 'telescoped' ? 1 : 0,
   gelMl: 0,
+  gelComingMl: 0,
   otherGelMl: 0,
   probe: { withAssistant: false, overMouth: false, inside: false, heldThrough: null, lyingOnField: false },
   coveredM: 0,
@@ -47,6 +48,9 @@ export const unseen = ({ sheath }: Scenario): Seen => ({
 });
 
 export const isOn = ({ sheath }: Seen): boolean => sheath === 'on';
+
+/** What is in the closed end and on its way there is enough, and only has to run down. */
+export const isGelComing = ({ gelMl, gelComingMl }: Seen, { tasks }: Scenario): boolean => gelComingMl > 0 && gelMl + gelComingMl >= tasks.gelInsideMl;
 
 /** The operator alone has the probe, through the film. */
 export const isTaken = ({ probe }: Seen): boolean => probe.inside && probe.heldThrough !== null && !probe.withAssistant;

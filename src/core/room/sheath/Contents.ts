@@ -11,7 +11,7 @@ import { bandPlace, tensionN, turnsFor } from './bands.ts';
 import { putBand } from './banding.ts';
 import { bubbleHalfM } from './bubble.ts';
 import { pullFilm } from './filmSlide.ts';
-import { runGel, squeezeGelIn, strokeGel } from './gelFlow.ts';
+import { runGel, runningMl, squeezeGelIn, strokeGel } from './gelFlow.ts';
 import type { HeadShape } from './headShape.ts';
 import type { SheathHost } from './host.ts';
 import { newInside, type SheathInside } from './inside.ts';
@@ -145,6 +145,11 @@ export class Contents {
 
   get gelAtEndMl(): number {
     return this.inside.gelMl;
+  }
+
+  /** What is on its way there: running down, or hanging at the nozzle (mL). */
+  get gelComingMl(): number {
+    return this.dropMl + runningMl(this.inside, this.downward());
   }
 
   get torn(): boolean {

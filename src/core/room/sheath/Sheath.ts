@@ -227,11 +227,13 @@ export class Sheath {
     const { scene, contents } = this;
     const { scenario, cover } = scene;
     const holder = holderOf(this.host.hands, 0);
+    const sterile = (ml: number): number => Math.max(0, ml - contents.otherGelMl);
     return {
       step,
       sheath: this.state,
       gathered: Math.min(1, this.gatheredM / toGatherM(scenario)),
-      gelMl: contents.gelAtEndMl - Math.min(contents.gelAtEndMl, contents.otherGelMl),
+      gelMl: sterile(contents.gelAtEndMl),
+      gelComingMl: this.pocket.isOpen ? sterile(contents.gelAtEndMl + contents.gelComingMl) - sterile(contents.gelAtEndMl) : 0,
       otherGelMl: contents.otherGelMl,
       probe: {
         withAssistant,

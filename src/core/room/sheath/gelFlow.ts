@@ -32,6 +32,10 @@ export function runGel(inside: SheathInside, down: number, dt: number): SheathIn
   return collect({ ...inside, lumps: inside.lumps.map((lump) => ({ ...lump, toEndM: lump.toEndM - plugSpeed(ballRadiusM(lump.ml * M3_PER_ML), GEL_WEIGHT * down) * dt })) });
 }
 
+/** Gel that is on its way down such a pocket (mL): lumps that stay where they are do not count. */
+export const runningMl = ({ lumps }: SheathInside, down: number): number =>
+  lumps.reduce((sum, { ml }) => sum + (down > 0 && plugSpeed(ballRadiusM(ml * M3_PER_ML), GEL_WEIGHT * down) > 0 ? ml : 0), 0);
+
 /** Fingers close the pocket at `fromM` from its closed end and draw along it to `toM`: lumps in their way go with them. */
 export function strokeGel(inside: SheathInside, fromM: number, toM: number): SheathInside {
   const [low, high] = [Math.min(fromM, toM), Math.max(fromM, toM)];

@@ -14,6 +14,7 @@ export const FOLDED: LoadingObservation = {
   sheath: 'lying',
   gathered: 1,
   gelMl: 0,
+  gelComingMl: 0,
   otherGelMl: 0,
   probe: { withAssistant: false, overMouth: false, inside: false, heldThrough: null, lyingOnField: false },
   coveredM: 0,

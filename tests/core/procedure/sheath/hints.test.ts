@@ -15,6 +15,16 @@ describe('The hint follows what the hands do', () => {
       .gel(5).for(0.1).expectHint('Ask for the probe.');
   });
 
+  it('to wait for gel that runs down, once it is enough', () => {
+    const wait = 'Enough gel is in. Wait until it has run down into the closed end.';
+    new SheathDriver()
+      .open().with({ gelComingMl: 4 }).for(0.1).expectHint('Sterile gel into the closed end: hold the packet over the mouth and squeeze.')
+      .with({ gelComingMl: 6 }).for(0.1).expectHint(wait)
+      .gel(2).with({ gelComingMl: 3 }).for(0.1).expectHint(wait)
+      .with({ gelComingMl: 2.9 }).for(0.1).expectHint('A little more sterile gel into the closed end.')
+      .gel(5).with({ gelComingMl: 0 }).for(0.1).expectHint('Ask for the probe.');
+  });
+
   it('by the gathering of a loose sheath', () => {
     new SheathDriver({ sheath: { form: 'loose' } }).expectHint(EMPTY).take(0.3).for(0.1).expectHint('Gather the sheath before you open it: squeeze.').take(0.95).for(0.1).expectHint('Open its mouth with the other hand.');
   });
@@ -36,9 +46,10 @@ describe('The hint follows what the hands do', () => {
   });
 
   it('says the same while the probe swings over the mouth and a little beside it, and no longer when it is elsewhere', () => {
+    // It hangs 0.32 m below the hand: half a period, the longest that it is beside the mouth, is π √(L / g) = 0.57 s.
     const driver = loadedUpTo('gelInside').bring().for(0.1);
-    for (let swing = 0; swing < 4; swing++) driver.bring(false).for(0.2).expectHint('Have it lowered into the mouth. Keep hands and film clear of it.').bring().for(0.9).expectHint('Have it lowered into the mouth. Keep hands and film clear of it.');
-    driver.bring(false).for(0.4).expectHint('Hold the mouth open and keep still while the probe comes.');
+    for (let swing = 0; swing < 4; swing++) driver.bring(false).for(0.5).expectHint('Have it lowered into the mouth. Keep hands and film clear of it.').bring().for(0.9).expectHint('Have it lowered into the mouth. Keep hands and film clear of it.');
+    driver.bring(false).for(0.7).expectHint('Hold the mouth open and keep still while the probe comes.');
   });
 
   it('along the cord, over the face and to the bands', () => {

@@ -22,6 +22,7 @@ const stretch = fc.record({
   faceSpoiled: fc.constantFrom(0, 0.05, 0.2, 0.4, 1),
   bands: fc.record({ head: fc.boolean(), cord: fc.boolean() }),
   torn: fc.constant(false),
+  gelComingMl: fc.constantFrom(0, 0, 3, 6),
   dropped: fc.subarray(['gel', 'bandOne', 'sheathRoll', 'probe']),
 });
 const work = fc.array(stretch, { maxLength: 14 });
@@ -30,7 +31,7 @@ type Work = typeof work extends fc.Arbitrary<infer T> ? T : never;
 const report = (progress: Progress, task: SheathTaskId) => progress.tasks.find((one) => one.task === task)!;
 const isDone = (progress: Progress, task: SheathTaskId): boolean => report(progress, task).doneStep !== null;
 
-const RUNS = { numRuns: 150, seed: 12 };
+const RUNS = { numRuns: 400, seed: 12 };
 const judged = (stretches: Work, check: Check<LoadingObservation>): string | null => along(new SheathProcedure(SCENARIO), streamOf(stretches), check);
 const holdsAlways = (check: Check<LoadingObservation>): void => holdsThrough(work, (stretches) => judged(stretches, check), RUNS);
 

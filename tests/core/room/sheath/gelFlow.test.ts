@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ballRadiusM } from '../../../../src/core/room/sheath/ball.ts';
-import { gelLayer, runGel, squeezeGelIn, strokeGel } from '../../../../src/core/room/sheath/gelFlow.ts';
+import { gelLayer, runGel, runningMl, squeezeGelIn, strokeGel } from '../../../../src/core/room/sheath/gelFlow.ts';
 import { CLINGING_M, GEL, GEL_WEIGHT, plugSpeed, shearRate } from '../../../../src/core/room/sheath/gelRheology.ts';
 import { newInside, type SheathInside } from '../../../../src/core/room/sheath/inside.ts';
 import { faceAreaM2 } from '../../../../src/core/room/sheath/headShape.ts';
@@ -59,6 +59,7 @@ describe('Gel in the pocket', () => {
     expect(after(20, lump, -1)).toEqual(lump);
     const drop = squeezeGelIn(newInside(), 0.3, 0.1);
     expect(after(20, drop)).toEqual(drop);
+    expect([runningMl(lump, 1), runningMl(lump, 0), runningMl(lump, -1), runningMl(drop, 1), runningMl(squeezeGelIn(drop, 5, 0.1), 1)]).toEqual([5, 0, 0, 0, 5]);
   });
 
   it('runs slower down a pocket that slants: at 60 degrees half its weight drives it', () => {
