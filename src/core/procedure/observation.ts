@@ -46,6 +46,8 @@ export interface SheathObservation {
   readonly probe: {
     /** The assistant has it by its cord. */
     readonly withAssistant: boolean;
+    /** The assistant was told to stop on the way with it, and goes on when asked again. */
+    readonly stopped: 'bringing' | 'lowering' | null;
     /** It hangs over the open mouth of the sheath. */
     readonly overMouth: boolean;
     /** Its face is inside the sheath. */
@@ -65,12 +67,17 @@ export interface SheathObservation {
   /** Bands that sit where they hold: behind the head, and along the handle or the cord. */
   readonly bands: { readonly head: boolean; readonly cord: boolean };
   readonly torn: boolean;
+  /** The assistant has the cord in hand, and lets go of it before anything else can be done. */
+  readonly cordHeld: boolean;
 }
 
 /** What can be seen of loading the probe into its sheath. */
 export interface LoadingObservation extends SheathObservation {
   /** Ids of what lies off the field. */
   readonly dropped: readonly string[];
+  /** Ids of what is still in its packet with the assistant, and of what is used up. */
+  readonly packed: readonly string[];
+  readonly used: readonly string[];
 }
 
 /** How the gown is: lying folded, carried folded, fallen open in the hands, dropped, on the arms, tied at the back. */

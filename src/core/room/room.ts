@@ -136,7 +136,7 @@ export class Room {
     this.stepRemedies();
     this.handling.step(step, { shapes: this.touches.shapes, hands: this.hands, offField: this.touches.offField(), gone: away, drift: this.drift.farthest });
     const field = this.work.observe(step, this.hands, site, this.gone, this.touches.offField(), this.carriedOff, this.sheath);
-    const sheath = this.sheath && { ...this.sheath.observe(step, this.assistant.hasProbe, field.probe.lyingOnField), dropped: field.dropped };
+    const sheath = this.sheath && { ...this.sheath.observe(step, this.assistant, field.probe.lyingOnField), dropped: field.dropped, packed: this.idsOf((k) => this.packed[k]!), used: this.idsOf((k) => this.gone[k]! && !this.packed[k]) };
     const observation = { gown: this.gown?.observe(step, this.assistant.dresser?.helps ?? false) ?? null, field, sheath };
     const facts = this.facts;
     this.facts = [];
@@ -310,6 +310,10 @@ export class Room {
     if (changed === null || this.remedies.active?.remedy !== 'changeGlove') return;
     this.remedies.cancel();
     this.facts.push({ kind: 'remedied', step: this.now, remedy: 'changeGlove', things: [changed] });
+  }
+
+  private idsOf(test: (k: number) => boolean): string[] {
+    return this.scene.things.filter((_, k) => test(k)).map(({ id }) => id);
   }
 
   private sayUsed(k: number, site: SitePoint): void {

@@ -49,12 +49,12 @@ export class SheathProcedure {
   }
 
   /** Takes what was seen in the next step. Throws when steps do not rise. */
-  observe({ step, dropped, ...shown }: LoadingObservation): void {
+  observe({ step, dropped, packed, used, ...shown }: LoadingObservation): void {
     assert(step > this.step, `observation of step ${step} after step ${this.step}`);
     const before = this.seen;
     // It swings through the mouth and back while it comes to rest.
     const overMouth = this.holds.over.feed(shown.probe.overMouth);
-    const seen = see({ ...shown, probe: { ...shown.probe, overMouth } }, dropped, this.scenario);
+    const seen = see({ ...shown, probe: { ...shown.probe, overMouth } }, { dropped, packed, used }, this.scenario);
     this.step = step;
     this.seen = seen;
     if (isFresh(seen, before)) this.beginAnew();

@@ -43,6 +43,7 @@ const HINTS: Readonly<Record<SheathTaskId | 'finished', (seen: Seen, scenario: S
   gelInside: (seen, scenario) => {
     if (seen.probe.inside) return TOO_LITTLE_GEL;
     if (isGelComing(seen, scenario)) return 'Enough gel is in. Wait until it has run down into the closed end.';
+    if (seen.packed?.includes('gelPacket')) return inPacket('gel', seen);
     return opening(seen) ?? (seen.gelMl > 0 ? 'A little more sterile gel into the closed end.' : GEL_IN);
   },
   probeTaken: (seen) => (isTaken(seen) && isOn(seen) ? 'You have it. Hold it like this for a moment.' : putting(seen)),
@@ -57,6 +58,7 @@ const HINTS: Readonly<Record<SheathTaskId | 'finished', (seen: Seen, scenario: S
   },
   banded: (seen) => {
     if (!isOn(seen)) return putting(seen);
+    if (seen.packed?.includes('band')) return inPacket('band', seen);
     if (seen.bands.head) return 'A second band along the handle or cord.';
     return seen.bands.cord ? 'One more band, behind the head.' : 'A band behind the head, a second along the handle or cord.';
   },
@@ -66,6 +68,10 @@ const HINTS: Readonly<Record<SheathTaskId | 'finished', (seen: Seen, scenario: S
   },
   finished: () => 'All done. You can end the run.',
 };
+
+/** Who holds the cord has no hand free for a packet. */
+const inPacket = (what: string, { cordHeld }: Seen): string =>
+  cordHeld ? `Have the assistant let go of the cord, and then open a packet: the ${what} is in it.` : `Ask the assistant to open a packet: the ${what} is in it.`;
 
 /** What is still to be done until the mouth of the sheath is open, or null. */
 function opening(seen: Seen): string | null {
@@ -77,10 +83,12 @@ function opening(seen: Seen): string | null {
 /** What is still to be done until the sheath is on the probe and the probe in the operator's hand. */
 function putting(seen: Seen): string {
   const { probe } = seen;
+  if (probe.stopped === 'lowering' && probe.heldThrough === null) return 'Have it lowered on: the assistant has stopped.';
   if (probe.inside && probe.heldThrough === null) return 'Take hold of it through the film.';
   if (probe.inside) return probe.withAssistant ? 'Have the assistant let go.' : 'Bring the face all the way into the closed end.';
   const closed = opening(seen);
   if (closed !== null) return closed;
+  if (probe.stopped === 'bringing') return 'Ask for the probe again: the assistant has stopped.';
   if (probe.overMouth) return 'Have it lowered into the mouth. Keep hands and film clear of it.';
   return probe.withAssistant ? 'Hold the mouth open and keep still while the probe comes.' : 'Ask for the probe.';
 }

@@ -14,7 +14,11 @@ export function sheathActs(current: SheathTaskId | 'finished', seen: Seen, scena
 const at = (act: HoldAct, place: NextHold['place']): NextHold[] => [{ hand: null, act, place, of: null, thing: null }];
 
 const ACTS: Readonly<Record<SheathTaskId, (seen: Seen, scenario: Scenario) => readonly NextAct[]>> = {
-  gelInside: (seen, scenario) => (seen.probe.inside || isGelComing(seen, scenario) ? [] : opening(seen) ?? [taking('gelPacket'), withThing('gelPacket', 'squeeze', 'mouth')]),
+  gelInside: (seen, scenario) => {
+    if (seen.probe.inside || isGelComing(seen, scenario)) return [];
+    if (seen.packed?.includes('gelPacket')) return inPacket(seen);
+    return opening(seen) ?? [taking('gelPacket'), withThing('gelPacket', 'squeeze', 'mouth')];
+  },
   probeTaken: (seen) => (isTaken(seen) && isOn(seen) ? [] : putting(seen)),
   covered: (seen, { tasks }) => {
     if (!isOn(seen)) return putting(seen);
@@ -26,10 +30,14 @@ const ACTS: Readonly<Record<SheathTaskId, (seen: Seen, scenario: Scenario) => re
   },
   banded: (seen) => {
     if (!isOn(seen)) return putting(seen);
+    if (seen.packed?.includes('band')) return inPacket(seen);
     return [taking('band'), withThing('band', 'squeeze', seen.bands.head ? 'alongHandle' : 'behindHead')];
   },
   laidDown: (seen) => (isOn(seen) ? [] : putting(seen)),
 };
+
+/** What is needed is still in its packet. */
+const inPacket = ({ cordHeld }: Seen): readonly NextAct[] => [asking(cordHeld ? 'letGo' : 'openPacket')];
 
 /** Holds until the mouth of the sheath is open, or null once it is. */
 function opening(seen: Seen): readonly NextHold[] | null {
@@ -41,10 +49,12 @@ function opening(seen: Seen): readonly NextHold[] | null {
 /** What is still to be done until the sheath is on the probe and the probe in the operator's hand alone. */
 function putting(seen: Seen): readonly NextAct[] {
   const { probe } = seen;
+  if (probe.stopped === 'lowering' && probe.heldThrough === null) return [asking('lower')];
   if (probe.inside && probe.heldThrough === null) return at('grip', 'probeInside');
   if (probe.inside) return probe.withAssistant ? [asking('letGo')] : [];
   const closed = opening(seen);
   if (closed !== null) return closed;
+  if (probe.stopped === 'bringing') return [asking('bringProbe')];
   if (probe.overMouth) return [asking('lower')];
   return probe.withAssistant ? [] : [asking('bringProbe')];
 }

@@ -1,5 +1,5 @@
 import type { Scenario } from '../../scenario/schema.ts';
-import type { SheathObservation } from '../observation.ts';
+import type { LoadingObservation, SheathObservation } from '../observation.ts';
 
 /** What loading cannot go on without. */
 export type LoadingThing = 'sheath' | 'gelPacket' | 'band' | 'probe';
@@ -8,14 +8,24 @@ export type LoadingThing = 'sheath' | 'gelPacket' | 'band' | 'probe';
 export interface Seen extends Omit<SheathObservation, 'step'> {
   /** There while things are off the field and what is left of their kind is not enough. */
   readonly lost?: readonly LoadingThing[];
+  /** There while all that is left of a kind is still in its packets. */
+  readonly packed?: readonly PackedThing[];
 }
+
+/** What loading needs that may come in a packet. */
+export type PackedThing = 'gelPacket' | 'band';
 
 /** One goes behind the head, the other along the handle or the cord. */
 const BANDS = 2;
 
-export function see(seen: Omit<SheathObservation, 'step'>, dropped: readonly string[], scenario: Scenario): Seen {
+export function see(seen: Omit<SheathObservation, 'step'>, { dropped, packed, used }: Pick<LoadingObservation, 'dropped' | 'packed' | 'used'>, scenario: Scenario): Seen {
   const lost = dropped.length === 0 ? [] : lostOf(seen, dropped, scenario);
-  return lost.length === 0 ? seen : { ...seen, lost };
+  const free = ({ id }: Scenario['items'][number]): boolean => !packed.includes(id) && !used.includes(id) && !dropped.includes(id);
+  const inPackets = (['gelPacket', 'band'] as const).filter((kind) => {
+    const all = scenario.items.filter((item) => item.kind === kind);
+    return !all.some(free) && all.some(({ id }) => packed.includes(id));
+  });
+  return { ...seen, ...(lost.length > 0 && { lost }), ...(inPackets.length > 0 && { packed: inPackets }) };
 }
 
 function lostOf(seen: Seen, dropped: readonly string[], { items }: Scenario): LoadingThing[] {
@@ -38,13 +48,14 @@ export const unseen = ({ sheath }: Scenario): Seen => ({
   gelMl: 0,
   gelComingMl: 0,
   otherGelMl: 0,
-  probe: { withAssistant: false, overMouth: false, inside: false, heldThrough: null, lyingOnField: false },
+  probe: { withAssistant: false, stopped: null, overMouth: false, inside: false, heldThrough: null, lyingOnField: false },
   coveredM: 0,
   coverableM: 0,
   endHeld: false,
   faceSpoiled: 1,
   bands: { head: false, cord: false },
   torn: false,
+  cordHeld: false,
 });
 
 export const isOn = ({ sheath }: Seen): boolean => sheath === 'on';

@@ -13,6 +13,7 @@ import { copyState, lookOf, palmOf, restOf, standingAt, stanceFor, stepBody, ste
 import { clumsyDetour } from './cordPlace.ts';
 import { Bringing } from './Bringing.ts';
 import { bedWay } from './bedControl.ts';
+import { obeyLoading } from './loadingRequests.ts';
 import { aimOf, arrived, canGoOn, carriedFrom, continues, drop, isOffering, isOnControl, isSpare, isTaken, newErrand, pressNoMore, pressOn } from './doing.ts';
 import type { AssistantDeeds, AssistantSight, Deed, Errand, ErrandKind } from './errand.ts';
 import { alongReach, planReach, shareOf } from './reachPath.ts';
@@ -100,6 +101,11 @@ export class Assistant {
   /** The bare probe hangs from a hand. */
   get hasProbe(): boolean {
     return this.bringing?.hasProbe ?? false;
+  }
+
+  /** What was under way with the probe when told to stop, and goes on when asked for again; null while nothing was. */
+  get stoppedAt(): 'bringing' | 'lowering' | null {
+    return this.stopped ? (this.bringing?.underWay ?? null) : null;
   }
 
   /** Height to which a hand on its control sends the bed, in metres above where the scenario has it; null while there is none. */
@@ -198,7 +204,7 @@ export class Assistant {
     }
     const wasStopped = this.stopped;
     this.stopped = false;
-    if (this.obeyDressing(order, sight) || this.obeyLoading(order, sight.step)) return;
+    if (this.obeyDressing(order, sight) || this.obeyLoading(order, sight.step, wasStopped)) return;
     if (order.request === 'letGo') {
       if (onCord) this.leave(onCord, sight.step);
       else if (errand && isOffering(errand)) this.letItemGo(errand, sight.step);
@@ -226,33 +232,11 @@ export class Assistant {
   }
 
   /** Requests about the probe and its sheath. False for any other. */
-  private obeyLoading({ request }: Order, step: number): boolean {
-    const { bringing } = this;
-    if (!bringing) return false;
-    const inHand = bringing.active && bringing.doing !== 'leaving' && bringing.doing !== 'lettingCordDown';
-    switch (request) {
-      case 'bringProbe':
-        if (!inHand && !bringing.holds && !this.errand && !this.scene.cover.on) bringing.begin(step);
-        else if (bringing.hasProbe) bringing.bringAgain(step);
-        else this.said.push(inHand ? REPLIES.probeComes : REPLIES.nothingToTake);
-        return true;
-      case 'lower':
-        if (!bringing.lower(step)) this.said.push(REPLIES.nothingToLower);
-        return true;
-      case 'pullTail':
-        if (this.errand || !bringing.pullTail(step)) this.said.push(REPLIES.noTail);
-        return true;
-      case 'letGo':
-        return bringing.letGo(step);
-      case 'giveSlack':
-        if (bringing.holdsClear) bringing.giveSlack();
-        return bringing.holdsClear;
-      case 'takeCord':
-        return inHand;
-      default:
-        if (inHand) this.said.push(REPLIES.cordInHand);
-        return inHand;
-    }
+  private obeyLoading({ request }: Order, step: number, goesOn: boolean): boolean {
+    if (!this.bringing) return false;
+    const reply = obeyLoading(this.bringing, request, { step, busy: this.errand !== null, covered: this.scene.cover.on, goesOn });
+    if (reply) this.said.push(reply);
+    return reply !== false;
   }
 
   private giveSlack(errand: Errand, { step, torsoX }: AssistantSight): void {

@@ -11,8 +11,8 @@ import { slideTo, takeCord } from '../sheath/cordGrip.ts';
 import type { Sheath } from '../sheath/Sheath.ts';
 import { followGoal, restOf, stepBody, stepLimb, type AssistantState } from './assistantBody.ts';
 import { bringingStance } from './bringingStance.ts';
-import { DOING, type Phase, type State } from './bringingState.ts';
-import { openEndOf, tailOf } from './cordEnds.ts';
+import { DOING, UNDER_WAY, type Phase, type State } from './bringingState.ts';
+import { openEndOf, tailOf, upFrom } from './cordEnds.ts';
 import { hangsAt, loweredShare, opens, outOfField } from './cordLetDown.ts';
 import { cordWay } from './cordPlace.ts';
 import { EndDrawing } from './EndDrawing.ts';
@@ -118,6 +118,11 @@ export class Bringing {
     return this.s !== null && ['lifting', 'carrying', 'over', 'lowering', 'lowered'].includes(this.s.phase);
   }
 
+  /** What is being done with the probe and is not yet at its end. */
+  get underWay(): 'bringing' | 'lowering' | null {
+    return (this.s && UNDER_WAY[this.s.phase]) ?? null;
+  }
+
   /** The cord is held clear of the operator's hands. */
   get holdsClear(): boolean {
     return this.s?.phase === 'clear';
@@ -141,6 +146,7 @@ export class Bringing {
 
   /** Told to lower it. False when nothing is there to be lowered. */
   lower(step: number): boolean {
+    if (this.s?.phase === 'lowering') return true;
     if (!this.s || (this.s.phase !== 'over' && this.s.phase !== 'lowered')) return false;
     this.s.weightN = this.s.hangsN;
     this.enter('lowering', step);
@@ -160,6 +166,7 @@ export class Bringing {
    * there is no end to be taken.
    */
   pullTail(step: number): boolean {
+    if (this.s?.goesFor === 'tail' && (this.s.phase === 'coming' || this.s.phase === 'reaching')) return true;
     if (this.drawing.leftM <= 0 || (this.s && this.s.phase !== 'clear')) return false;
     // From here on the end is the assistant's: the operator has asked for it to be taken.
     this.sheath.handOverEnd();
@@ -310,7 +317,7 @@ export class Bringing {
     }
     if (s.phase === 'toEnd' || s.phase === 'drawing') {
       const { x, y } = tailOf(this.scene);
-      return this.upFrom(s, x, y, s.grip!.s * DRAWN_STRAIGHT, DRAWN_UP, DRAWN_HIGHEST_M);
+      return upFrom(s.way, x, y, s.grip!.s * DRAWN_STRAIGHT, DRAWN_UP, DRAWN_HIGHEST_M);
     }
     return s.phase === 'clear' ? this.clearOf(s) : [s.goalX, s.goalY];
   }
@@ -320,13 +327,7 @@ export class Bringing {
     const held = this.sheath.endHeldBy !== null;
     const { x, y } = held ? openEndOf(this.scene) : tailOf(this.scene);
     const far = Math.max(0.1, (this.clearAt() - (held ? this.scene.cover.coveredM : 0)) * STRAIGHT - s.slackM);
-    return this.upFrom(s, x, y, far, UPRIGHT, HIGHEST_M);
-  }
-
-  /** `far` metres from (x, y), rising as that share of it until a hand is high, and outward. */
-  private upFrom(s: State, x: number, y: number, far: number, share: number, highest: number): readonly [number, number] {
-    const up = Math.min(far * share, Math.max(0.05, highest - y));
-    return [x + s.way * Math.sqrt(Math.max(0, far * far - up * up)), y + up];
+    return upFrom(s.way, x, y, far, UPRIGHT, HIGHEST_M);
   }
 
   /** Cord that it takes from the probe along the film and on to the fingertips (m). */

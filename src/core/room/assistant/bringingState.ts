@@ -26,6 +26,9 @@ export interface State {
   since: number;
 }
 
+/** What of it goes on when asked for again after “stop”. */
+export const UNDER_WAY: Readonly<Partial<Record<Phase, 'bringing' | 'lowering'>>> = { lifting: 'bringing', carrying: 'bringing', lowering: 'lowering' };
+
 /** What that is called. */
 export const DOING: Readonly<Record<Phase, AssistantDoing>> = {
   coming: 'coming', reaching: 'reaching', lifting: 'bringingProbe', carrying: 'bringingProbe', over: 'overMouth', lowering: 'lowering', lowered: 'overMouth', clear: 'supportingCord', toEnd: 'pullingTail', drawing: 'pullingTail', aside: 'lettingCordDown', lettingDown: 'lettingCordDown', leaving: 'leaving',

@@ -41,6 +41,13 @@ interface EndHold {
   alongN: number;
 }
 
+/** What can be seen of the assistant beside the sheath. */
+interface Helper {
+  readonly hasProbe: boolean;
+  readonly holdsCord: boolean;
+  readonly stoppedAt: 'bringing' | 'lowering' | null;
+}
+
 interface Saved {
   readonly pocket: unknown;
   readonly film: unknown;
@@ -223,7 +230,7 @@ export class Sheath {
     return this.pocket.isOpen ? Math.max(0, scenario.sheath.lengthM - this.pocket.depthM) : 0;
   }
 
-  observe(step: number, withAssistant: boolean, lyingOnField: boolean): SheathObservation {
+  observe(step: number, { hasProbe, stoppedAt, holdsCord }: Helper, lyingOnField: boolean): SheathObservation {
     const { scene, contents } = this;
     const { scenario, cover } = scene;
     const holder = holderOf(this.host.hands, 0);
@@ -236,8 +243,9 @@ export class Sheath {
       gelComingMl: this.pocket.isOpen ? sterile(contents.gelAtEndMl + contents.gelComingMl) - sterile(contents.gelAtEndMl) : 0,
       otherGelMl: contents.otherGelMl,
       probe: {
-        withAssistant,
-        overMouth: withAssistant && this.pocket.isOpen && contents.isOverMouth(...workingEnd(scene, 0)),
+        withAssistant: hasProbe,
+        stopped: stoppedAt,
+        overMouth: hasProbe && this.pocket.isOpen && contents.isOverMouth(...workingEnd(scene, 0)),
         inside: this.probeInside,
         heldThrough: holder && this.isThroughFilm(...fingertips(scene, holder)) ? holder : null,
         lyingOnField: cover.on && lyingOnField,
@@ -248,6 +256,7 @@ export class Sheath {
       faceSpoiled: cover.on ? contents.faceSpoiled : 1,
       bands: contents.bands,
       torn: contents.torn,
+      cordHeld: holdsCord,
     };
   }
 

@@ -16,17 +16,20 @@ export const FOLDED: LoadingObservation = {
   gelMl: 0,
   gelComingMl: 0,
   otherGelMl: 0,
-  probe: { withAssistant: false, overMouth: false, inside: false, heldThrough: null, lyingOnField: false },
+  probe: { withAssistant: false, stopped: null, overMouth: false, inside: false, heldThrough: null, lyingOnField: false },
   coveredM: 0,
   coverableM: 1.09,
   endHeld: false,
   faceSpoiled: 1,
   bands: { head: false, cord: false },
   torn: false,
+  cordHeld: false,
   dropped: [],
+  packed: [],
+  used: [],
 };
 
-const NOWHERE = { withAssistant: false, overMouth: false, inside: false, heldThrough: null, lyingOnField: false } as const;
+const NOWHERE = { withAssistant: false, stopped: null, overMouth: false, inside: false, heldThrough: null, lyingOnField: false } as const;
 
 /** The loading in verbs. */
 export class SheathDriver extends StationDriver<LoadingObservation, SheathTaskId, SheathProcedure> {

@@ -112,6 +112,25 @@ describe('The hint follows what the hands do', () => {
       .with({ torn: true }).for(0.1).expectRequest(null);
   });
 
+  it('to a packet that is still closed, where all that is left is in such', () => {
+    const items: ScenarioSource['items'] = [{ id: 'gel', kind: 'gelPacket', xM: 0.27 }, { id: 'one', kind: 'band', xM: -0.27 }, { id: 'two', kind: 'band', xM: -0.86, spare: true }];
+    const band = 'Ask the assistant to open a packet: the band is in it.';
+    const driver = loadedUpTo('airOut', { items }).with({ packed: ['two'] }).for(0.1).expectHint('A band behind the head, a second along the handle or cord.').expectRequest(null);
+    driver.bands(true, false).with({ used: ['one'] }).for(0.1).expectHint(band).expectRequest('openPacket');
+    driver.with({ cordHeld: true }).for(0.1).expectHint('Have the assistant let go of the cord, and then open a packet: the band is in it.').expectRequest('letGo');
+    driver.with({ cordHeld: false, packed: [] }).for(0.1).expectHint('A second band along the handle or cord.').expectRequest(null);
+    loadedUpTo('airOut', { items }).with({ packed: ['two'] }).fallen('one').for(0.1).expectRequest(null);
+    new SheathDriver({ items: [{ id: 'gel', kind: 'gelPacket', xM: -0.86, spare: true }, ...items.slice(1)] }).open().with({ packed: ['gel', 'two'] }).for(0.1).expectHint('Ask the assistant to open a packet: the gel is in it.').expectRequest('openPacket');
+  });
+
+  it('to an assistant who was told to stop on the way with the probe', () => {
+    const driver = loadedUpTo('gelInside').bring(false).for(0.1).expectRequest(null);
+    driver.with({ probe: { ...driver.scene.probe, stopped: 'bringing' } }).for(0.1).expectHint('Ask for the probe again: the assistant has stopped.').expectRequest('bringProbe');
+    driver.bring().for(0.1).expectRequest('lower').with({ probe: { ...driver.scene.probe, inside: true } }).for(0.1).expectRequest(null);
+    driver.with({ probe: { ...driver.scene.probe, stopped: 'lowering' } }).for(0.1).expectHint('Have it lowered on: the assistant has stopped.').expectRequest('lower');
+    driver.holdThrough('right', true).for(0.1).expectRequest('letGo');
+  });
+
   it('in one short line, always', () => {
     for (const task of SHEATH_TASKS) expect(loadedUpTo(task).procedure.progress.hint).toMatch(/^[A-Z][^\n]{8,90}\.$/);
   });

@@ -15,13 +15,16 @@ const stretch = fc.record({
   gathered: fc.constantFrom(0, 0.5, 1),
   gelMl: fc.constantFrom(1, 4, 5, 9),
   otherGelMl: fc.constantFrom(0, 9),
-  probe: fc.record({ withAssistant: fc.boolean(), overMouth: fc.boolean(), inside: fc.boolean(), heldThrough: fc.constantFrom(null, null, 'left' as const, 'right' as const), lyingOnField: fc.boolean() }),
+  probe: fc.record({ withAssistant: fc.boolean(), stopped: fc.constant(null), overMouth: fc.boolean(), inside: fc.boolean(), heldThrough: fc.constantFrom(null, null, 'left' as const, 'right' as const), lyingOnField: fc.boolean() }),
   coveredM: fc.constantFrom(0, 0.5, 0.9),
   coverableM: fc.constant(1.09),
   endHeld: fc.boolean(),
   faceSpoiled: fc.constantFrom(0, 0.05, 0.2, 0.4, 1),
   bands: fc.record({ head: fc.boolean(), cord: fc.boolean() }),
   torn: fc.constant(false),
+  cordHeld: fc.constant(false),
+  packed: fc.constant([]),
+  used: fc.constant([]),
   gelComingMl: fc.constantFrom(0, 0, 3, 6),
   dropped: fc.subarray(['gel', 'bandOne', 'sheathRoll', 'probe']),
 });
@@ -31,7 +34,7 @@ type Work = typeof work extends fc.Arbitrary<infer T> ? T : never;
 const report = (progress: Progress, task: SheathTaskId) => progress.tasks.find((one) => one.task === task)!;
 const isDone = (progress: Progress, task: SheathTaskId): boolean => report(progress, task).doneStep !== null;
 
-const RUNS = { numRuns: 400, seed: 12 };
+const RUNS = { numRuns: 300, seed: 12 };
 const judged = (stretches: Work, check: Check<LoadingObservation>): string | null => along(new SheathProcedure(SCENARIO), streamOf(stretches), check);
 const holdsAlways = (check: Check<LoadingObservation>): void => holdsThrough(work, (stretches) => judged(stretches, check), RUNS);
 
