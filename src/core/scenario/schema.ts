@@ -155,7 +155,7 @@ export const scenarioSchema = z.strictObject({
   probe: z.strictObject({ xM: z.number().min(-0.5).max(0.5).default(0.29), massKg: metres(0.05, 0.3, 0.15) }).prefault({}),
   assistant: z
     .strictObject({
-      skill: z.number().min(0).max(1).default(0.9).describe('0 comes too close, 1 keeps well clear'),
+      skill: z.number().min(0).max(1).default(0.9).describe('0 comes too close and drops the cord, 1 keeps well clear and lets it down'),
       attentive: z.number().min(0).max(1).default(0.8).describe('how likely it is that a break which could be seen is seen and said, where coaching is spoken'),
       letsGoAfterS: z.number().min(0).max(60).default(0).describe('hurried: lets go of the probe so long after it was lowered, without being told; 0 waits for the word'),
     })

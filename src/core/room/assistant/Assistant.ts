@@ -10,11 +10,12 @@ import type { Gown } from '../gown/Gown.ts';
 import type { Scene } from '../scene.ts';
 import type { Sheath } from '../sheath/Sheath.ts';
 import { copyState, lookOf, palmOf, restOf, standingAt, stanceFor, stepBody, stepLimb, type AssistantLook, type AssistantState } from './assistantBody.ts';
+import { hangsFree, loweredShare, opens } from './cordLetDown.ts';
 import { clumsyDetour } from './cordPlace.ts';
 import { Bringing } from './Bringing.ts';
 import { bedWay } from './bedControl.ts';
 import { obeyLoading } from './loadingRequests.ts';
-import { aimOf, arrived, canGoOn, carriedFrom, continues, drop, isOffering, isOnControl, isSpare, isTaken, newErrand, pressNoMore, pressOn } from './doing.ts';
+import { aimOf, arrived, canGoOn, carriedFrom, continues, drop, isOffering, isOnControl, isSpare, isTaken, mustWait, newErrand, pressNoMore, pressOn } from './doing.ts';
 import type { AssistantDeeds, AssistantSight, Deed, Errand, ErrandKind } from './errand.ts';
 import { alongReach, planReach, shareOf } from './reachPath.ts';
 import { AT_WORK, NOT_POSSIBLE } from './errandWords.ts';
@@ -25,8 +26,6 @@ const REACTION_S = 0.25;
 const UNDERSTAND_S = 0.35;
 /** A body stands where it should once it is this near, in metres. */
 const STANDS_M = 0.04;
-/** Gap that a skilled assistant keeps to a glove while reaching: nearer than that the hand waits (m, palm to fingertips). */
-const KEEP_OFF_M = 0.19;
 /** Fingertips have arrived within this distance, in metres. */
 const ARRIVED_M = 0.012;
 /** So much of its way back a hand is out of the plane of bed and field. */
@@ -130,7 +129,7 @@ export class Assistant {
       const comes = this.errand?.phase === 'coming';
       const busy = [comes ? null : (this.errand?.arm ?? null), ...(this.bringing?.arms ?? []), ...(this.dresser?.arms ?? [])];
       for (const side of SIDES) if (!busy.includes(side)) this.rest(side);
-    } else this.bringing?.pause();
+    } else this.pause();
     this.drive();
     return { said: this.said, ...done };
   }
@@ -193,7 +192,8 @@ export class Assistant {
 
   private obey(order: Order, sight: AssistantSight): void {
     const { errand } = this;
-    const onCord = errand?.kind === 'takeCord' && errand.phase !== 'leaving' ? errand : null;
+    const goesDown = errand?.phase === 'lettingCordDown';
+    const onCord = errand?.kind === 'takeCord' && !goesDown && errand.phase !== 'leaving' ? errand : null;
     if (order.request === 'stop') {
       this.bringing?.stopDrawing(sight.step);
       if (errand && isOnControl(errand)) pressNoMore(this.scene, errand);
@@ -206,7 +206,8 @@ export class Assistant {
     this.stopped = false;
     if (this.obeyDressing(order, sight) || this.obeyLoading(order, sight.step, wasStopped)) return;
     if (order.request === 'letGo') {
-      if (onCord) this.leave(onCord, sight.step);
+      if (onCord) this.letDown(onCord, sight.step);
+      else if (goesDown) return;
       else if (errand && isOffering(errand)) this.letItemGo(errand, sight.step);
       else this.said.push(REPLIES.holdNothing);
     } else if (order.request === 'giveSlack') {
@@ -217,7 +218,7 @@ export class Assistant {
     } else if (onCord) this.said.push(REPLIES.cordInHand);
     else if (errand && isOnControl(errand) && bedWay(order.request) !== 0) this.pressBed(errand, order.request);
     else {
-      if (wasStopped && errand && errand.phase !== 'leaving') this.leave(errand, sight.step);
+      if (wasStopped && errand && !goesDown && errand.phase !== 'leaving') this.leave(errand, sight.step);
       this.waiting.push(order);
     }
   }
@@ -270,9 +271,13 @@ export class Assistant {
     if (errand.phase === 'leaving') return this.goBack(errand, sight.step);
     stepBody(state, stance.x, stance.stoop);
     const goal = errand.via ?? aim;
-    if (errand.phase === 'reaching' && this.mustWait(errand.arm, sight)) errand.path = { ...errand.path!, startStep: errand.path!.startStep + 1 };
+    if (errand.phase === 'reaching' && mustWait(scene, state.limbs[errand.arm], this.skill, sight)) errand.path = { ...errand.path!, startStep: errand.path!.startStep + 1 };
     const [x, y] = alongReach(errand.path!, sight.step, goal[0], goal[1]);
     stepLimb(state, errand.arm, x, y, false);
+    if (errand.phase === 'lettingCordDown') {
+      if (!continues(scene, errand, sight) || opens(errand.path!, this.skill, sight.step)) this.leave(errand, sight.step);
+      return NOTHING;
+    }
     if (errand.phase === 'doing') {
       if (continues(scene, errand, sight)) return NOTHING;
       const { kind } = errand;
@@ -308,6 +313,21 @@ export class Assistant {
     return errand.kind === 'offerPacket' ? { ...NOTHING, unpacked: this.unpack(errand) } : NOTHING;
   }
 
+  /** Told to let go of the cord: a hand that has it brings it to where it will hang. */
+  private letDown(errand: Errand, step: number): void {
+    if (errand.phase !== 'doing' || loweredShare(this.skill) === 0) return this.leave(errand, step);
+    const { x, y } = hangsFree(this.scene, (errand.node - this.scene.world.strandStart(this.scene.cord)) * this.scene.scenario.cord.linkM);
+    errand.phase = 'lettingCordDown';
+    errand.via = [x, y];
+    errand.path = this.plan(errand, step, errand.via);
+  }
+
+  /** Stands still for one step: what is under way goes on from here. */
+  private pause(): void {
+    if (this.errand?.path) this.errand.path = { ...this.errand.path, startStep: this.errand.path.startStep + 1 };
+    this.bringing?.pause();
+  }
+
   private leave(errand: Errand, step: number): void {
     drop(this.scene, errand);
     errand.phase = 'leaving';
@@ -338,17 +358,6 @@ export class Assistant {
   private rest(side: Side): void {
     this.state.limbs[side].inPlane = false;
     stepLimb(this.state, side, ...restOf(this.state, side), true);
-  }
-
-  /** A glove is close: the hand waits, the sooner the more skilled. */
-  private mustWait(arm: Side, { hands }: AssistantSight): boolean {
-    const { world } = this.scene;
-    const limb = this.state.limbs[arm];
-    if (!limb.inPlane) return false;
-    return SIDES.some((side) => {
-      const body = this.scene.hands[side];
-      return !hands[side].tucked && length(world.bodyX[body]! - limb.x, world.bodyY[body]! - limb.y) < KEEP_OFF_M * this.skill;
-    });
   }
 
   /** What came out of its packet is no longer carried. */

@@ -13,7 +13,7 @@ import { followGoal, restOf, stepBody, stepLimb, type AssistantState } from './a
 import { bringingStance } from './bringingStance.ts';
 import { DOING, UNDER_WAY, type Phase, type State } from './bringingState.ts';
 import { openEndOf, tailOf, upFrom } from './cordEnds.ts';
-import { hangsAt, loweredShare, opens, outOfField } from './cordLetDown.ts';
+import { hangsFree, loweredShare, opens, outOfField } from './cordLetDown.ts';
 import { cordWay } from './cordPlace.ts';
 import { EndDrawing } from './EndDrawing.ts';
 import { alongReach, planReach, shareOf, type ReachPath } from './reachPath.ts';
@@ -363,7 +363,7 @@ export class Bringing {
     if (loweredShare(this.skill) === 0) return this.leave(step);
     const aside = outOfField(this.scene, this.body.limbs[s.arm]);
     if (aside && s.phase !== 'aside') return this.go('aside', step, aside.x, aside.y);
-    const down = hangsAt(this.scene, { ...tailOf(this.scene), s: 0 }, s.grip!.s);
+    const down = hangsFree(this.scene, s.grip!.s);
     this.go('lettingDown', step, down.x, down.y);
   }
 

@@ -2,6 +2,7 @@ import { length } from '../../base/portableMath.ts';
 import { secondsToSteps } from '../../base/time.ts';
 import type { Scene } from '../scene.ts';
 import { nearestAlong } from '../sheath/alongCord.ts';
+import { tailOf } from './cordEnds.ts';
 import { cordWay, crestOf } from './cordPlace.ts';
 import { hangingAt, type Place } from './hangingCord.ts';
 import { shareOf, type ReachPath } from './reachPath.ts';
@@ -31,6 +32,9 @@ export function hangsAt(scene: Scene, from: Support, s: number): Place {
   if (!edge) return hangingAt(from, outlet, lengthM - from.s, s - from.s);
   return s >= edge.s ? hangingAt(edge, outlet, lengthM - edge.s, s - edge.s) : hangingAt(from, edge, edge.s - from.s, s - from.s);
 }
+
+/** The same once no hand but the operator's holds it (m). */
+export const hangsFree = (scene: Scene, s: number): Place => hangsAt(scene, { ...tailOf(scene), s: 0 }, s);
 
 /** Where a hand first goes that is over the field or close beside it, or null (m). */
 export function outOfField(scene: Scene, { x, y }: Place): Place | null {

@@ -1,9 +1,10 @@
+import { length } from '../../base/portableMath.ts';
 import { secondsToSteps } from '../../base/time.ts';
 import { SIDES, type Side } from '../../base/side.ts';
 import type { RequestId } from '../../commands/command.ts';
 import type { Scene } from '../scene.ts';
 import { bedGoal } from '../bedHeight.ts';
-import type { AssistantState } from './assistantBody.ts';
+import type { AssistantState, Limb } from './assistantBody.ts';
 import { BED_STEP_M, bedControl, bedWay } from './bedControl.ts';
 import { cordWay, hangingNode, holdPoint } from './cordPlace.ts';
 import type { AssistantSight, Errand, ErrandKind } from './errand.ts';
@@ -21,6 +22,8 @@ const OFFER_S = 20;
 /** How far below the fingers an item leaves its packet, and how far before them it looks out of one that is held open (m); common practice. */
 const CARRIED_BELOW_M = 0.07;
 const OFFERED_BEFORE_M = 0.1;
+/** Gap that a skilled assistant keeps to a glove while reaching: nearer than that the hand waits (m, palm to fingertips). */
+const KEEP_OFF_M = 0.19;
 /** How far beside the middle of the face a cheek is wiped, in metres. */
 const CHEEK_M = 0.05;
 
@@ -90,6 +93,12 @@ export function continues(scene: Scene, errand: Errand, { step, hands }: Assista
   if (!holdsNode(scene, errand.arm, errand.node)) return false;
   errand.pullN += (scene.world.holdForce(errand.node) - errand.pullN) * PULL_BLEND;
   return errand.pullN <= GRIP_N;
+}
+
+/** A glove is close: the hand waits, the sooner the more skilled. */
+export function mustWait({ world, hands: bodies }: Scene, limb: Limb, skill: number, { hands }: AssistantSight): boolean {
+  if (!limb.inPlane) return false;
+  return SIDES.some((side) => !hands[side].tucked && length(world.bodyX[bodies[side]]! - limb.x, world.bodyY[bodies[side]]! - limb.y) < KEEP_OFF_M * skill);
 }
 
 /** An item that comes out of a packet. */

@@ -9,13 +9,13 @@ export type ErrandKind = Extract<RequestId, 'takeCord' | 'wipeFace' | 'takeAway'
 /** One errand under way. Plain data. */
 export interface Errand {
   readonly kind: ErrandKind;
-  /** Walks to where the hand reaches from, reaches, does it, and takes the hand back. */
-  phase: 'coming' | 'reaching' | 'doing' | 'leaving';
+  /** Walks to where the hand reaches from, reaches, does it, lets a held cord down, and takes the hand back. */
+  phase: 'coming' | 'reaching' | 'doing' | 'lettingCordDown' | 'leaving';
   readonly arm: Side;
   /** From which side it is reached: 1 from the right of the screen, −1 from the left. */
   readonly way: 1 | -1;
   path: ReachPath | null;
-  /** A detour of a clumsy reach that is still to be made, in metres. */
+  /** A detour of a clumsy reach that is still to be made, or where the cord is let down to, in metres. */
   via: readonly [number, number] | null;
   /** Node of the cord, or thing, that it is about; −1 where there is none. */
   readonly node: number;

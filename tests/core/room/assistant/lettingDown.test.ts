@@ -95,6 +95,17 @@ describe('The rest of the cord, once the film is drawn', () => {
     expect(result.breaks.filter(({ rule }) => rule.startsWith('bare-hand') || rule === 'reach-over')).toEqual([]);
   }, PATIENCE_MS);
 
+  it.each(['quiet-room', 'high-rails-short-sheath'] as const)('is let down as calmly where the assistant only held it outside the bed, in %s', (room) => {
+    let seen: LetGo | null = null;
+    const { result } = runOperator((op) => {
+      op.send({ type: 'ask', request: 'takeCord' }).wait(6);
+      seen = letGo(op);
+    }, room);
+    expect(seen!.down).toBeGreaterThan(0.1);
+    expect(seen!.fastest).toBeLessThan(CALM_MPS);
+    expect(result.breaks).toEqual([]);
+  }, PATIENCE_MS);
+
   it('stays where it is at “stop”, goes on from there when asked again, and without a jump', () => {
     runOperator((op) => {
       drawn(op).ask('letGo', 2).ask('stop', 0.7);

@@ -50,7 +50,7 @@ describe('A skilled assistant', () => {
       const high = world.y[node]!;
       ask(op, 'giveSlack', 2);
       expect(Math.abs(world.x[node]!)).toBeLessThan(0.71);
-      ask(op, 'letGo', 2);
+      ask(op, 'letGo', 4); // lets it down before the fingers open
       expect(heldNode(op)).toBe(-1);
       expect(world.y[node]!).toBeLessThan(high - 0.05);
       op.wait(3);
