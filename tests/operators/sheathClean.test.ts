@@ -33,9 +33,8 @@ describe('Loading the probe without a break', () => {
   it('an assistant who lets go untold, once the probe is held; the second band comes out of its packet', () => {
     const { result } = runOperator((op) => {
       const loading = new Loading(op).fetch().open().aside().gel().bring().under().ask('lower', 4.3).takeProbe();
-      loading.drawUp(); // out from under the cord that the assistant will let fall
       op.wait(3);
-      loading.tail().band('bandOne', 0.03).ask('letGo', 1).ask('openPacket', 12);
+      loading.drawUp().tail().band('bandOne', 0.03).ask('letGo', 1).ask('openPacket', 12);
       op.palmTo('left', 0.12, 1.18, 0.15).palmTo('right', -0.3, 1.38).palmTo('right', -0.65, 1.38).turn('right', -50).take('right', 'bandTwo');
       op.palmTo('right', -0.65, 1.38).palmTo('right', -0.3, 1.38).palmTo('right', -0.15, 1.25).turn('right', -10);
       loading.putBand(0.11).layDown();

@@ -8,15 +8,17 @@ const WAITS_S = 8;
 
 /** An operator who asks for nothing before something is due, and writes down each request as it falls due, and each that is sent with what was due then. */
 export class PromptedOperator extends Operator {
-  /** Requests that fell due, one after the other; one that does so again, as a probe swings over the mouth and back, is told once. */
+  /** Requests that fell due, one after the other, each time that they did. */
   readonly due: RequestId[] = [];
   readonly asked: { readonly request: RequestId; readonly told: RequestId | null }[] = [];
 
   constructor(run: Run) {
     super(run);
+    let before: RequestId | null = null;
     this.watchLeast(() => {
       const now = this.dueNow;
-      if (now !== null && now !== this.due.at(-1)) this.due.push(now);
+      if (now !== null && now !== before) this.due.push(now);
+      before = now;
       return 0;
     });
   }
