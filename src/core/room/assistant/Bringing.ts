@@ -162,12 +162,12 @@ export class Bringing {
   }
 
   /**
-   * Told to pull the tail: the hand that holds the cord clear slides along it to the open end; else a hand comes for it. False where
+   * Told to pull the tail: the hand that holds the cord slides along it to the open end; else a hand comes for it. False where
    * there is no end to be taken.
    */
   pullTail(step: number): boolean {
     if (this.s?.goesFor === 'tail' && (this.s.phase === 'coming' || this.s.phase === 'reaching')) return true;
-    if (this.drawing.leftM <= 0 || (this.s && this.s.phase !== 'clear')) return false;
+    if (this.drawing.leftM <= 0 || (this.s && !['clear', 'aside', 'lettingDown'].includes(this.s.phase))) return false;
     // From here on the end is the assistant's: the operator has asked for it to be taken.
     this.sheath.handOverEnd();
     if (this.s) this.enter('toEnd', step);
@@ -297,7 +297,7 @@ export class Bringing {
     if (s.phase === 'lowering') this.lowerOn(s, step);
     const waits = scenario.assistant.letsGoAfterS;
     if (s.phase === 'lowered' && waits > 0 && step - s.since >= secondsToSteps(waits)) this.enter('clear', step);
-    if (s.phase === 'clear' || s.phase === 'aside') s.path = null;
+    if (s.phase === 'clear' || s.phase === 'toEnd' || s.phase === 'aside') s.path = null;
     if (!slideTo(world, cord, scenario.cord.linkM, scene.assistantHands[s.arm], TIPS, grip, to) || s.pullN > GRIP_N) this.leave(step);
   }
 

@@ -127,6 +127,15 @@ describe('The rest of the cord, once the film is drawn', () => {
     }, withSkill(0.95));
   }, PATIENCE_MS);
 
+  it('is taken up again on its way down when the tail is to be pulled after all', () => {
+    runOperator((op) => {
+      const loading = new Loading(op).toProbe().letGo().drawUp().ask('letGo', 2.5);
+      expect(op.run.room.assistant.look().doing).toBe('lettingCordDown');
+      loading.tail();
+      expect(loading.done('covered')).toBe(true);
+    }, withSkill(0.95));
+  }, PATIENCE_MS);
+
   it.each([0.8, 2.4])('goes on bit for bit from a snapshot %f s after “let go”', (seconds) => {
     const { run } = runOperator((op) => void new Loading(op).toProbe().letGo().ask('letGo', seconds), withSkill(0.95));
     const saved = structuredClone(run.snapshot());
