@@ -8,15 +8,19 @@ import { writeRunFile } from '../../src/core/recording/writeRunFile.ts';
 import { parseScenario } from '../../src/core/scenario/parseScenario.ts';
 import type { RunFile } from '../../src/core/recording/recording.ts';
 import { busyRun } from '../support/busyMinute.ts';
-import { recordedLoading } from '../support/recordedLoading.ts';
+import { ROOMY } from '../support/gownRooms.ts';
+import { GownWork } from '../support/gownWork.ts';
+import { Loading } from '../support/loading.ts';
+import { recordedScript } from '../support/recordedScript.ts';
+import { shippedScenario } from '../support/runOperator.ts';
 
 const SECONDS = 60;
 const VERIFIED = /The recording verifies/;
 
-/** A minute of busy hands and a whole loading, played and hashed here in Node; the page plays them again and compares every hash and the result. */
+/** A minute of busy hands, a whole loading and a whole gowning, played and hashed here in Node; the page plays them again and compares every hash and the result. */
 let folder: string;
 const files = new Map<string, string>();
-const PLAYED = ['a minute of busy hands', 'a whole loading of the sheath'] as const;
+const PLAYED = ['a minute of busy hands', 'a whole loading of the sheath', 'gown and gloves, the gown raised against the own clothes'] as const;
 
 test.beforeAll(() => {
   test.setTimeout(300_000);
@@ -24,12 +28,13 @@ test.beforeAll(() => {
   if (!read.ok) throw new Error(read.error.message);
   folder = mkdtempSync(path.join(tmpdir(), 'engines-'));
   const keep = (name: string, run: RunFile): void => {
-    const file = path.join(folder, `${name.replaceAll(' ', '-')}.json`);
+    const file = path.join(folder, `${name.replaceAll(/[ ,]+/g, '-')}.json`);
     writeFileSync(file, writeRunFile(run));
     files.set(name, file);
   };
   keep(PLAYED[0], busyRun(read.value, SECONDS, 20));
-  keep(PLAYED[1], recordedLoading());
+  keep(PLAYED[1], recordedScript((op) => new Loading(op).all(), shippedScenario('sheath-short')));
+  keep(PLAYED[2], recordedScript((op) => new GownWork(op).lift().fallOpen().takeShoulder().holdUp(0.75).slipIn().stretch().tie().glove('right').glove('left').card(), ROOMY));
 });
 
 test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
