@@ -8,17 +8,17 @@ const NEAR = 3;
 /**
  * At the end of a sub-step no two strands, and no strand and the axis of a post, may have begun to cross. Where they have, the nodes around the place go back to where
  * they were before the sub-step, and with them the bodies that hold them; a crossing begins with a node passing through a link,
- * so looking at the contacts suffices. If that makes others cross, these go back too, more of them each time.
+ * so looking at the contacts suffices, those that carry nothing as well: a node that is squeezed through is met from the other side. If that makes others cross, these go back too, more of them each time.
  */
 export function holdBackCrossings(state: SolverState): void {
   const { soft, nodes } = state;
-  const { point, link, load, gap } = soft;
+  const { point, link } = soft;
   const { strand } = nodes;
   for (let round = 0; round < ROUNDS; round++) {
     let found = holdBackAtPosts(state, round);
     for (let k = 0, n = soft.count; k < n; k++) {
       const i = point[k];
-      if (i < 0 || (load[k] <= 0 && gap[k] > 0)) continue;
+      if (i < 0) continue;
       const j = link[k];
       if (strand[i] === strand[j] || !crosses(state, i, j)) continue;
       found = true;
