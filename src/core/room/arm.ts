@@ -14,7 +14,7 @@ const STEP_FROM_HOME_M = 0.5;
 const COMFORT = 0.97;
 /** Share of it that is reached at the most. */
 const MOST = 0.995;
-/** To either side of a shoulder within which the hand is raised rather than the operator steps (m). */
+/** To either side of a shoulder within which the hand is raised rather than the operator steps (m); our own. */
 const OVERHEAD_M = 0.05;
 
 export interface Arm {

@@ -109,11 +109,18 @@ export interface LineFromSide {
   readonly y: Float64Array;
 }
 
+/** Where hem or sleeves are nearest to the clothes before which they hang: distance before the shoulders, height, and how near (m). */
+export interface NearestFromSide {
+  readonly x: number;
+  readonly y: number;
+  readonly gapM: number;
+}
+
 /** The open gown from the operator's side. */
 export interface GownFromSide {
   readonly cloth: readonly { readonly side: Side; readonly edge: LineFromSide; readonly sleeve: LineFromSide }[];
-  /** Least distance of hem and sleeves from the clothes before which they hang (m); null where they hang before nothing. */
-  readonly gapM: number | null;
+  /** Null where hem and sleeves hang before nothing. */
+  readonly nearest: NearestFromSide | null;
 }
 
 /** Gown and gloves while they are put on. */

@@ -1,3 +1,4 @@
+import type { Side } from '../../../core/base/side.ts';
 import { wearerProfile } from '../../../core/room/gown/wearerProfile.ts';
 import type { GownFromSide, LineFromSide, RoomPicture } from '../../../core/room/picture.ts';
 import type { Box } from '../labels/arrange.ts';
@@ -24,6 +25,9 @@ const FLOOR_PX = 207;
 /** Lines on it are this much finer than in the room, and a sleeve is this thick (cm). */
 const FINE = 0.7;
 const SLEEVE_CM = 4;
+/** Nearer than this it touches, and from here on a line shows how far it is (cm). */
+const TOUCHES_CM = 0.5;
+const LINE_FROM_CM = 2;
 const CARD_FILL = '#FDFDFB';
 const CARD_LINE = '#C9D0D2';
 
@@ -88,18 +92,17 @@ function paintCloth(cm: Pen, { picture, markOf }: Frame, { cloth }: GownFromSide
 }
 
 /** From the shoulder over the elbow to the shoulder of the gown that the hand holds. */
-function paintArm(cm: Pen, { hands, scenario }: RoomPicture, side: GownFromSide['cloth'][number]['side'], [handX, handY]: Point): void {
+function paintArm(cm: Pen, { hands, scenario }: RoomPicture, side: Side, [handX, handY]: Point): void {
   const { upperArmM, forearmM } = scenario.operator;
   const { shoulderY, elbowY, wristY } = hands[side];
   const arm = limb([[0, shoulderY * 100, 4.6], [(handX * upperArmM) / (upperArmM + forearmM), elbowY * 100, 3.8], [handX, wristY * 100, 2.6], [handX, handY, 2]], 3);
   cm.path(arm, { fill: SKIN_SHADE, line: SKIN_LINE });
 }
 
-/** Distance of hem and sleeves from the clothes, in words, with a line at the height of the hem; only where coaching shows such things. */
-function paintGap(frame: Frame, cm: Pen, { cloth, gapM }: GownFromSide, left: number): void {
-  if (gapM === null || !frame.shown) return;
-  const [x, y] = toCm(cloth[0]!.edge).at(-1)!;
-  const from = x - Math.max(0, gapM * 100);
-  if (gapM > 0.02) cm.path(`M${from} ${y}L${x} ${y}M${from} ${y - 3}L${from} ${y + 3}`, { line: QUIET_INK, weight: 1 });
-  frame.labels.paintWords(frame, gapM < 0.005 ? 'touches' : `${Math.round(gapM * 100)} cm clear`, TITLE_PX, left + 8, CARD.top + FLOOR_PX);
+/** Least distance of hem and sleeves from the clothes, as a line and in words; only where coaching shows such things. */
+function paintGap(frame: Frame, cm: Pen, { nearest }: GownFromSide, left: number): void {
+  if (!nearest || !frame.shown) return;
+  const [x, y, gap] = [nearest.x * 100, nearest.y * 100, nearest.gapM * 100];
+  if (gap > LINE_FROM_CM) cm.path(`M${x - gap} ${y}L${x} ${y}M${x - gap} ${y - 3}L${x - gap} ${y + 3}`, { line: QUIET_INK, weight: 1 });
+  frame.labels.paintWords(frame, gap < TOUCHES_CM ? 'touches' : `${Math.round(gap)} cm clear`, TITLE_PX, left + 8, CARD.top + FLOOR_PX);
 }

@@ -20,7 +20,7 @@ export const UNSEEN: Seen = {
 };
 
 const HANGS_CLEAR_M = 0.02;
-/** The gown hangs too near to the wearer from here on (m). */
+/** The gown hangs too near to the wearer from here on (m); our own. */
 const NEAR_CLOTHES_M = 0.12;
 /** Fingertips this near to the end of the cuff are inside it (m). */
 export const IN_CUFF_M = 0.1;

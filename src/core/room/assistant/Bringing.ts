@@ -11,7 +11,7 @@ import { slideTo, takeCord } from '../sheath/cordGrip.ts';
 import type { Sheath } from '../sheath/Sheath.ts';
 import { followGoal, restOf, stepBody, stepLimb, type AssistantState } from './assistantBody.ts';
 import { bringingStance } from './bringingStance.ts';
-import { DOING, UNDER_WAY, type Phase, type State } from './bringingState.ts';
+import { DOING, UNDER_WAY, type Phase, type BringingState } from './bringingState.ts';
 import { openEndOf, tailOf, upFrom } from './cordEnds.ts';
 import { hangsFree, loweredShare, opens, outOfField } from './cordLetDown.ts';
 import { cordWay } from './cordPlace.ts';
@@ -77,7 +77,7 @@ const armOf = (scene: Scene): Side => (cordWay(scene) > 0 ? 'right' : 'left');
  * probe hangs from the hand as the solver says; the hand goes along minimum-jerk reaches.
  */
 export class Bringing {
-  private s: State | null = null;
+  private s: BringingState | null = null;
   private readonly drawing: EndDrawing;
   /** In the other hand. */
   private readonly rest: RestOfCord;
@@ -241,7 +241,7 @@ export class Bringing {
   }
 
   restore(saved: unknown): void {
-    const { s, drawing, rest } = saved as { readonly s: State | null; readonly drawing: unknown; readonly rest: unknown };
+    const { s, drawing, rest } = saved as { readonly s: BringingState | null; readonly drawing: unknown; readonly rest: unknown };
     this.s = s && { ...s, grip: s.grip && { ...s.grip } };
     this.drawing.restore(drawing);
     this.rest.restore(rest);
@@ -276,7 +276,7 @@ export class Bringing {
   }
 
   /** Looks after the hold on the cord: lets it run to where it should be, lowers, feels. */
-  private hold(s: State, step: number): void {
+  private hold(s: BringingState, step: number): void {
     const { scene } = this;
     const { world, cord, scenario } = scene;
     const grip = s.grip!;
@@ -301,7 +301,7 @@ export class Bringing {
     if (!slideTo(world, cord, scenario.cord.linkM, scene.assistantHands[s.arm], TIPS, grip, to) || s.pullN > GRIP_N) this.leave(step);
   }
 
-  private lowerOn(s: State, step: number): void {
+  private lowerOn(s: BringingState, step: number): void {
     s.path = null;
     s.loweredM += LOWER_MPS * STEP_SECONDS;
     s.goalY -= LOWER_MPS * STEP_SECONDS;
@@ -309,7 +309,7 @@ export class Bringing {
   }
 
   /** Where the fingertips are to be now. */
-  private aim(s: State): readonly [number, number] {
+  private aim(s: BringingState): readonly [number, number] {
     if (s.phase === 'coming' || s.phase === 'reaching') {
       const at = s.goesFor === 'tail' ? this.scene.cover.coveredM + BEFORE_END_M : TAKEN_AT_M;
       const { x, y } = pointAt(this.scene.world, this.scene.cord, this.scene.scenario.cord.linkM, at);
@@ -323,7 +323,7 @@ export class Bringing {
   }
 
   /** Held clear: nearly straight up from the open end of the film, or from the probe, and outward where that would be too high. */
-  private clearOf(s: State): readonly [number, number] {
+  private clearOf(s: BringingState): readonly [number, number] {
     const held = this.sheath.endHeldBy !== null;
     const { x, y } = held ? openEndOf(this.scene) : tailOf(this.scene);
     const far = Math.max(0.1, (this.clearAt() - (held ? this.scene.cover.coveredM : 0)) * STRAIGHT - s.slackM);
@@ -331,7 +331,7 @@ export class Bringing {
   }
 
   /** Cord that it takes from the probe along the film and on to the fingertips (m). */
-  private needed(s: State): number {
+  private needed(s: BringingState): number {
     const { x, y } = openEndOf(this.scene);
     const limb = this.body.limbs[s.arm];
     return this.scene.cover.coveredM + length(limb.x - x, limb.y - y);
@@ -343,7 +343,7 @@ export class Bringing {
   }
 
   /** From where the cord leaves the probe to the fingertips (m). */
-  private fromTail(s: State): number {
+  private fromTail(s: BringingState): number {
     const tail = tailOf(this.scene);
     const { x, y } = this.body.limbs[s.arm];
     return length(x - tail.x, y - tail.y);
@@ -383,7 +383,7 @@ export class Bringing {
     this.enter('leaving', step);
   }
 
-  private goBack(s: State, step: number): void {
+  private goBack(s: BringingState, step: number): void {
     const limb = this.body.limbs[s.arm];
     stepBody(this.body, this.scene.scenario.room.assistantXM, 0);
     const [x, y] = alongReach(s.path!, step, ...restOf(this.body, s.arm));

@@ -7,7 +7,7 @@ import type { ReachPath } from './reachPath.ts';
 export type Phase = 'coming' | 'reaching' | 'lifting' | 'carrying' | 'over' | 'lowering' | 'lowered' | 'clear' | 'toEnd' | 'drawing' | 'aside' | 'lettingDown' | 'leaving';
 
 /** The work under way. Plain data. */
-export interface State {
+export interface BringingState {
   readonly goesFor: 'probe' | 'tail';
   phase: Phase;
   readonly arm: Side;

@@ -278,7 +278,7 @@ export class Gown {
       gown: this.state,
       holding: each((side) => host.hands[side].hold?.kind === 'gown'),
       hemM: this.held.cloth.isOpen ? this.held.cloth.hemM : 0,
-      clothesGapM: this.inDepth.gapM < Infinity ? this.inDepth.gapM : null,
+      clothesGapM: this.inDepth.nearest?.gapM ?? null,
       toCuffM: each((side) => toCuff(dress.arms[side])),
       isOut: each((side) => isOut(dress.arms[side], scene.scenario.gown.sleeveM)),
       gloves: each((side) => dress.arms[side].glove),

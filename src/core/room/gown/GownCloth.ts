@@ -4,6 +4,7 @@ import type { Scene } from '../scene.ts';
 import { foldedCloth } from './foldedCloth.ts';
 import { GOWN_LINKS } from './gownFacts.ts';
 import { leadPin } from './leadPin.ts';
+import { waitingCloth } from './waitingCloth.ts';
 
 /** Where the cloth waits while it is folded: out of the room. */
 const AWAY_Y = -6;
@@ -18,7 +19,7 @@ export class GownCloth {
 
   /** Points where a side waits while the gown is folded. */
   static away(side: Side, lengthM: number): Point[] {
-    return Array.from({ length: GOWN_LINKS + 1 }, (_, k): Point => [signOf(side) * (0.1 + (k * lengthM) / GOWN_LINKS), AWAY_Y]);
+    return waitingCloth(signOf(side), AWAY_Y, GOWN_LINKS, lengthM);
   }
 
   get isOpen(): boolean {

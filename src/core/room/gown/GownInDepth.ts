@@ -6,13 +6,14 @@ import type { WorldSnapshot } from '../../physics/snapshot.ts';
 import { TouchTracker, type TouchTrackerSnapshot } from '../../touch/TouchTracker.ts';
 import type { TrackedCapsule } from '../../touch/trackedCapsule.ts';
 import type { Point } from '../layout.ts';
-import type { LineFromSide } from '../picture.ts';
+import type { LineFromSide, NearestFromSide } from '../picture.ts';
 import type { Scene } from '../scene.ts';
 import type { Slot, Slots } from '../surfaces.ts';
 import { addEdge, addSleeve, BED, CLOTH, CLOTH_R } from './clothStrands.ts';
 import { foldedCloth } from './foldedCloth.ts';
 import { GOWN_LINKS, SLEEVE_LINKS } from './gownFacts.ts';
 import { leadPin } from './leadPin.ts';
+import { waitingCloth } from './waitingCloth.ts';
 import { wearerProfile, type BodyPart } from './wearerProfile.ts';
 
 /** Where cloth waits that does not hang: out of the room. */
@@ -45,8 +46,8 @@ export class GownInDepth {
   private hangs: Record<Side, boolean> = { left: false, right: false };
   /** Where each slot that is on the clothes met them. */
   private met = new Map<Slot, Point>();
-  /** Least distance of hem and sleeves from the clothes before which they hang; Infinity where they hang before nothing. */
-  gapM = Infinity;
+  /** Where hem or sleeves are nearest to the clothes before which they hang, and how near (m); null where they hang before nothing. */
+  nearest: NearestFromSide | null = null;
 
   constructor(
     private readonly scene: Scene,
@@ -56,7 +57,7 @@ export class GownInDepth {
     const { lengthM, sleeveM } = scenario.gown;
     this.body = wearerProfile(scenario);
     for (const { low, high, r } of this.body) this.world.addBody({ kind: 'static', x: 0, y: 0, shapes: [{ verts: [[0, low], [0, high]], radius: r }], friction: FRICTION, collides: BED, collidesWith: CLOTH });
-    const add = () => ({ edge: addEdge(this.world, scenario, away(GOWN_LINKS, lengthM)), sleeve: addSleeve(this.world, scenario, away(SLEEVE_LINKS, sleeveM)) });
+    const add = () => ({ edge: addEdge(this.world, scenario, waitingCloth(1, AWAY_Y, GOWN_LINKS, lengthM)), sleeve: addSleeve(this.world, scenario, waitingCloth(1, AWAY_Y, SLEEVE_LINKS, sleeveM)) });
     this.strands = { right: add(), left: add() };
     this.world.finalize();
     for (const side of SIDES) this.pin(side);
@@ -76,7 +77,7 @@ export class GownInDepth {
     }
     this.capsules.length = 0;
     this.places.clear();
-    this.gapM = Infinity;
+    this.nearest = null;
     if (!SIDES.some((side) => this.hangs[side])) {
       if (this.tracker.count > 0) this.follow();
       return;
@@ -107,16 +108,16 @@ export class GownInDepth {
   }
 
   save(): unknown {
-    return { world: this.world.snapshot(), tracker: this.tracker.snapshot(), hangs: { ...this.hangs }, met: [...this.met], gapM: this.gapM };
+    return { world: this.world.snapshot(), tracker: this.tracker.snapshot(), hangs: { ...this.hangs }, met: [...this.met], nearest: this.nearest };
   }
 
   restore(saved: unknown): void {
-    const s = saved as { world: WorldSnapshot; tracker: TouchTrackerSnapshot; hangs: Record<Side, boolean>; met: [Slot, Point][]; gapM: number };
+    const s = saved as { world: WorldSnapshot; tracker: TouchTrackerSnapshot; hangs: Record<Side, boolean>; met: [Slot, Point][]; nearest: NearestFromSide | null };
     this.world.restore(s.world);
     this.tracker.restore(s.tracker);
     this.hangs = { ...s.hangs };
     this.met = new Map(s.met);
-    this.gapM = s.gapM;
+    this.nearest = s.nearest;
   }
 
   private lead(side: Side, at: Point): void {
@@ -138,8 +139,8 @@ export class GownInDepth {
     if (!this.hangs[side]) return;
     const { edge, sleeve } = this.strands[side];
     const { lengthM, sleeveM } = this.scene.scenario.gown;
-    this.world.placeStrand(edge, away(GOWN_LINKS, lengthM));
-    this.world.placeStrand(sleeve, away(SLEEVE_LINKS, sleeveM));
+    this.world.placeStrand(edge, waitingCloth(1, AWAY_Y, GOWN_LINKS, lengthM));
+    this.world.placeStrand(sleeve, waitingCloth(1, AWAY_Y, SLEEVE_LINKS, sleeveM));
     this.pin(side);
     this.hangs[side] = false;
   }
@@ -160,7 +161,7 @@ export class GownInDepth {
       if (Math.abs(x - torsoX) > half) return;
       this.places.set(slot, [x, y]);
       this.capsule(slot, node);
-      this.gapM = Math.min(this.gapM, this.gapOf(node + 1));
+      this.lookAt(node + 1);
     };
     for (const side of SIDES) {
       if (!this.hangs[side]) continue;
@@ -179,10 +180,11 @@ export class GownInDepth {
     });
   }
 
-  /** Distance of a node from the clothes (m). */
-  private gapOf(node: number): number {
+  /** Keeps the node that is nearest to the clothes. */
+  private lookAt(node: number): void {
     const [x, y] = [this.world.x[node]!, this.world.y[node]!];
-    return Math.min(...this.body.map(({ low, high, r }) => length(x, Math.max(0, low - y, y - high)) - r)) - CLOTH_R;
+    const gapM = Math.min(...this.body.map(({ low, high, r }) => length(x, Math.max(0, low - y, y - high)) - r)) - CLOTH_R;
+    if (!this.nearest || gapM < this.nearest.gapM) this.nearest = { gapM, x, y };
   }
 
   /** Keeps which slots are on the clothes. */
@@ -193,5 +195,3 @@ export class GownInDepth {
     }
   }
 }
-
-const away = (links: number, metres: number): Point[] => Array.from({ length: links + 1 }, (_, k): Point => [0.1 + (k * metres) / links, AWAY_Y]);

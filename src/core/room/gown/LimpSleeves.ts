@@ -3,6 +3,7 @@ import type { Point } from '../layout.ts';
 import type { Scene } from '../scene.ts';
 import { SLEEVE_LINKS, sleeveLeftM } from './gownFacts.ts';
 import { leadPin } from './leadPin.ts';
+import { waitingCloth } from './waitingCloth.ts';
 
 /** Where a sleeve waits that does not hang: out of the room. */
 const AWAY_Y = -8;
@@ -19,7 +20,7 @@ export class LimpSleeves {
 
   /** Points where a sleeve waits while it does not hang. */
   static away(side: Side, lengthM: number): Point[] {
-    return Array.from({ length: SLEEVE_LINKS + 1 }, (_, k): Point => [signOf(side) * (0.1 + (k * lengthM) / SLEEVE_LINKS), AWAY_Y]);
+    return waitingCloth(signOf(side), AWAY_Y, SLEEVE_LINKS, lengthM);
   }
 
   /** Its upper end is there now. What is left of it hangs, once more than a fold is left. Before the world moves. Returns whether it came or went. */

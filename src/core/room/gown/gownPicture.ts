@@ -25,5 +25,5 @@ function fromSide(inDepth: GownInDepth): GownFromSide | null {
     const [edge, sleeve] = [inDepth.lineOf(side, 'edge'), inDepth.lineOf(side, 'sleeve')];
     return edge && sleeve ? [{ side, edge, sleeve }] : [];
   });
-  return cloth.length > 0 ? { cloth, gapM: inDepth.gapM < Infinity ? inDepth.gapM : null } : null;
+  return cloth.length > 0 ? { cloth, nearest: inDepth.nearest } : null;
 }
