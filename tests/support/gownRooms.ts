@@ -18,6 +18,8 @@ export const CRAMPED = gownRoom('gown-cramped');
 export const TALL = gownRoom('gown-tall');
 /** Gloves three half sizes too small. */
 export const SMALL_GLOVES = gownRoom('gown-roomy', { gloveSizes: { left: 6.5, right: 6.5 } });
+/** Gloves three half sizes too large. */
+export const LARGE_GLOVES = gownRoom('gown-roomy', { gloveSizes: { left: 9, right: 9 } });
 /** A gown much longer than the operator is tall. */
 export const LONG_GOWN = gownRoom('gown-roomy', { lengthM: 1.5 });
 /** A gown whose sleeves are too short for these arms. */

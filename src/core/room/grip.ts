@@ -5,7 +5,7 @@ import { isOut, isSleeved } from './gown/dress.ts';
 import { laidPose } from './gown/Gloving.ts';
 import { hangingPose } from './gown/OpenGloving.ts';
 import type { Gown } from './gown/Gown.ts';
-import { THROUGH_CLOTH } from './gown/gownFacts.ts';
+import { gloveStrain, IN_LOOSE_GLOVE, isLoose, THROUGH_CLOTH } from './gown/gownFacts.ts';
 import type { HandState, Hold } from './handState.ts';
 import { THING_SHAPES } from './itemShapes.ts';
 import type { Scene } from './scene.ts';
@@ -29,6 +29,9 @@ const CUFF_BIAS_M = -0.03;
 /** Half the length of a glove's cuff by which it is taken (m). */
 const CUFF_HALF_M = 0.045;
 
+/** A hand that nothing is in the way of, in a glove that fits as well. */
+const BARE = { reach: 1, grip: 1 } as const;
+
 /** Film, cloth or glove that is held without being a thing of its own: see `Hold`. */
 type Cloth = 'rim' | 'film' | 'gown' | 'gloveCuff';
 
@@ -43,7 +46,7 @@ const isCloth = (grasp: Grasp): grasp is Extract<Grasp, { readonly kind: Cloth }
 /** Nearest thing, cord or sheet within reach of the fingertips, or null. `gone` says which things are no longer there. */
 export function findGrasp(scene: Scene, side: Side, gone: readonly boolean[], sheath: Sheath | null, gown: Gown | null): Grasp | null {
   const [x, y] = fingertips(scene, side);
-  const reach = scene.scenario.operator.gripReachM * (feelsThroughCloth(scene, side) ? THROUGH_CLOTH.reach : 1);
+  const reach = scene.scenario.operator.gripReachM * feelOf(scene, side).reach;
   let best: Grasp | null = null;
   let bestRank = Infinity;
   const offer = (grasp: Grasp, bias: number): void => {
@@ -153,7 +156,7 @@ export function settleHolds(scene: Scene, hands: Readonly<Record<Side, HandState
     // What pulls at a grip is felt by the arm as well; single jerks inside the grip are not.
     const inGrip = pullOn(scene, hold, side, sheath);
     hold.pullN += (Math.min(inGrip, hand.driveN) - hold.pullN) * PULL_BLEND;
-    const bears = scene.scenario.operator.gripForceN * (feelsThroughCloth(scene, side) ? THROUGH_CLOTH.grip : 1);
+    const bears = scene.scenario.operator.gripForceN * feelOf(scene, side).grip;
     if (hold.pullN > bears) slip(scene, hand, sheath, gown);
     else if (hold.kind === 'thing' && hold.settled < 1) settle(scene, side, hold);
   }
@@ -165,8 +168,13 @@ function pullOn({ world }: Scene, hold: Hold, side: Side, sheath: Sheath | null)
   return hold.kind === 'rim' || hold.kind === 'film' ? sheath!.pullN(side) : 0;
 }
 
-/** The fingers are in a sleeve, not in a glove. */
-const feelsThroughCloth = ({ dress, scenario }: Scene, side: Side): boolean => dress !== null && isSleeved(dress.arms[side], scenario.gown.sleeveM);
+/** Shares of reach and grip of bare fingers that are left to a hand: under the cloth of its sleeve, or in a glove that is too large. */
+function feelOf({ dress, scenario }: Scene, side: Side): { readonly reach: number; readonly grip: number } {
+  const { sleeveM, gloveSizes, palmGirthM } = scenario.gown;
+  const arm = dress?.arms[side];
+  if (arm && isSleeved(arm, sleeveM)) return THROUGH_CLOTH;
+  return arm?.glove === 'on' && isLoose(gloveStrain(gloveSizes[side], palmGirthM)) ? IN_LOOSE_GLOVE : BARE;
+}
 
 /** What was held is pulled out of the closed fingers. */
 function slip(scene: Scene, hand: HandState, sheath: Sheath | null, gown: Gown | null): void {

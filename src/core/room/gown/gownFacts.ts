@@ -55,6 +55,13 @@ const MOST_STRAIN = 0.2;
 /** Speed at which a glove that fits may be drawn over (m/s). */
 const FITTING_MPS = 0.6;
 
+/** Strain below which the empty fingertips of a glove are in the way, and what they leave of reach and grip; no measured values found, common practice. */
+const LOOSE_STRAIN = -0.08;
+export const IN_LOOSE_GLOVE = { reach: 0.8, grip: 0.7 } as const;
+
+/** The glove is so large that its fingertips are empty. */
+export const isLoose = (strain: number): boolean => strain < LOOSE_STRAIN;
+
 /** Speed of drawing above which a glove tears (m/s): the more it is stretched already the sooner. The line between is our own. */
 export function tearingMps(strain: number): number {
   if (strain <= EASY_STRAIN) return Infinity;
